@@ -81,6 +81,10 @@ look-gone-warnings = { $count ->
        *[other] fallen diese Warnungen weg: { $titles }
     }
 look-gone-cautions = fällt das weg: { $titles }
+look-only = { $count ->
+        [one] gilt nur noch { $signal }: { $titles }
+       *[other] gelten nur noch { $signal }: { $titles }
+    }
 look-if-gfci = TEST und RESET da sind
 look-if-listed = das Zeichen eines Prüflabors darauf ist
 look-if-print = { $prints } darauf steht

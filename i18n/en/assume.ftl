@@ -82,6 +82,10 @@ look-gone-warnings = { $count ->
        *[other] these warnings are gone: { $titles }
     }
 look-gone-cautions = this is gone: { $titles }
+look-only = { $count ->
+        [one] this is only { $signal }: { $titles }
+       *[other] these are only { $signal }: { $titles }
+    }
 look-if-gfci = TEST and RESET are there
 look-if-listed = a testing lab’s mark is on it
 look-if-print = it says { $prints }

@@ -82,6 +82,10 @@ look-gone-warnings = { $count ->
        *[other] desaparecen estas advertencias: { $titles }
     }
 look-gone-cautions = desaparece esto: { $titles }
+look-only = { $count ->
+        [one] esto pasa a { $signal }: { $titles }
+       *[other] estos pasan a { $signal }: { $titles }
+    }
 look-if-gfci = tiene TEST y RESET
 look-if-listed = lleva la marca de un laboratorio de pruebas
 look-if-print = dice { $prints }

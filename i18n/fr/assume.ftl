@@ -86,6 +86,10 @@ look-gone-warnings = { $count ->
        *[other] ces avertissements disparaissent : { $titles }
     }
 look-gone-cautions = ceci disparaît : { $titles }
+look-only = { $count ->
+        [one] ceci passe à { $signal } : { $titles }
+       *[other] ceux-ci passent à { $signal } : { $titles }
+    }
 look-if-gfci = TEST et RESET y sont
 look-if-listed = la marque d’un laboratoire d’essai y est
 look-if-print = on y lit { $prints }

@@ -146,13 +146,20 @@ fn name_outlets(outlets: &mut [Outlet], stem: &str, shares: &[bool]) -> Vec<Id> 
             other.shares = None;
             if *shares {
                 other.shares = Some(first.id.clone());
-                if other.breaker.is_known() {
-                    other.breaker = first.breaker;
-                }
             }
         }
     }
+    share_breakers(outlets);
     outlets.iter().map(|outlet| outlet.id.clone()).collect()
+}
+
+/// Outlets on the breaker of the first say the same about it, or nothing.
+fn share_breakers(outlets: &mut [Outlet]) {
+    if let Some((first, others)) = outlets.split_first_mut() {
+        for other in others.iter_mut().filter(|it| it.shares.is_some() && it.breaker.is_known()) {
+            other.breaker = first.breaker;
+        }
+    }
 }
 
 /// Generates a plan that reads: every part is plugged into an earlier one or is a spare.
@@ -243,6 +250,7 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
             likely_outlet(outlet);
             shapes.insert(outlet.id.clone(), outlet.shape);
         }
+        share_breakers(&mut set.outlets);
         for cord in &mut plan.cords {
             if let Some(shape) = cord.from.as_ref().and_then(|from| shapes.get(from)) {
                 cord.plug = Answer::Known(Plug(shape.0));
@@ -279,6 +287,7 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
                 likely_outlet(outlet);
                 shapes.insert(outlet.id.clone(), outlet.shape);
             }
+            share_breakers(&mut part.outlets);
         }
         let inside: Vec<bool> = plan.loads.iter().map(|it| plan.around(it).is_some()).collect();
         for (load, inside) in plan.loads.iter_mut().zip(inside) {

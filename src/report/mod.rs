@@ -452,6 +452,9 @@ pub struct Look {
     pub warnings: usize,
     /// The findings that go away then, as indices into `findings`: only the gravest of them.
     pub gone: Vec<usize>,
+    /// How grave they still are then. `None` if they go away entirely.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub left: Option<Signal>,
     /// What has to be found for that: of the fields above, those that matter for it.
     pub find: Vec<Found>,
     /// What the cord can carry then, if that is more than is assumed now.
@@ -472,6 +475,7 @@ impl Look {
             dangers: 0,
             warnings: 0,
             gone: Vec::new(),
+            left: None,
             find: Vec::new(),
             carries: None,
             buy: Vec::new(),

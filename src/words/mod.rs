@@ -736,16 +736,18 @@ impl Words {
     fn then(&self, report: &Report, look: &Look) -> Option<String> {
         let findings: Vec<&Finding> = look.gone.iter().map(|at| &report.findings[*at]).collect();
         let gone = findings.first().map(|first| {
-            let key = match first.signal {
-                Signal::Danger => "look-gone-dangers",
-                Signal::Warning => "look-gone-warnings",
-                Signal::Caution | Signal::Notice => "look-gone-cautions",
+            let key = match (look.left, first.signal) {
+                (Some(_), _) => "look-only",
+                (None, Signal::Danger) => "look-gone-dangers",
+                (None, Signal::Warning) => "look-gone-warnings",
+                (None, Signal::Caution | Signal::Notice) => "look-gone-cautions",
             };
+            let left = look.left.map_or_else(String::new, |left| self.signal(left));
             // Without the remark that it is the worst case.
             let known = findings.iter().map(|it| Finding { rests_on: Vec::new(), ..(*it).clone() });
             let titles: Vec<String> = known.map(|it| self.finding(&it, &report.figures.loads).title).collect();
             let titles = titles.join(&self.text("list-semicolon"));
-            self.with(key, [("count", findings.len().into()), ("titles", titles.into())])
+            self.with(key, [("count", findings.len().into()), ("titles", titles.into()), ("signal", left.into())])
         });
         let part = look.at.as_ref().map_or_else(String::new, ToString::to_string);
         let carries = look.carries.map(|amps| self.amount(Amount::of(amps), Show::Capacity));

@@ -4,7 +4,7 @@
 //! thickest wire on sale. It is tried, as everything else.
 
 use super::{Trials, reading};
-use crate::judge::unknowns::{Changes, all_answered, answer_as, cleared, counts, eased};
+use crate::judge::unknowns::{Changes, all_answered, answer_as, cleared, counts, eased, left_of};
 use crate::plan::{Id, Plan};
 use crate::quantity::{Amount, Current, Quantity};
 use crate::report::{Finding, Found, Look, Marking, Report, Signal};
@@ -39,6 +39,12 @@ pub(super) fn tell<F: FnMut(&Plan, Changes) -> Vec<Finding>>(
     let mut gone: Vec<(usize, &Finding)> = gone.collect();
     let worst = gone.iter().map(|(_, it)| it.signal).min();
     gone.retain(|(_, it)| Some(it.signal) == worst);
+    // What is left of something as grave is told only if nothing of it goes away entirely.
+    if gone.iter().any(|(_, it)| left_of(it, &then).is_none()) {
+        gone.retain(|(_, it)| left_of(it, &then).is_none());
+    }
+    let grave = |left: Option<Signal>| left.unwrap_or(Signal::Notice);
+    look.left = gone.iter().filter_map(|(_, it)| left_of(it, &then)).min();
     look.gone = gone.iter().map(|(at, _)| *at).collect();
     let gone: Vec<&Finding> = gone.into_iter().map(|(_, it)| it).collect();
 
@@ -64,7 +70,7 @@ pub(super) fn tell<F: FnMut(&Plan, Changes) -> Vec<Finding>>(
                 return None;
             }
             let found = (trials.found_with)(&other, Changes { places, ..Changes::of_all(fields) });
-            gone.iter().all(|it| cleared(it, &found)).then_some(other)
+            gone.iter().all(|it| cleared(it, &found) && grave(left_of(it, &found)) >= grave(look.left)).then_some(other)
         };
         let (mut least, mut enough) = (None, 0..steps.len());
         while !enough.is_empty() {
@@ -184,6 +190,19 @@ mod tests {
         assert_eq!((lost("4000 ft"), lost("5000 ft")), (0, 1));
     }
 
+    /// Without a GFCI, dry ground leaves a caution. A GFCI leaves nothing.
+    #[test]
+    fn what_becomes_milder_is_not_said_to_go() {
+        let told = |gfci: &str| {
+            let edits = [("ground = \"wet\"", "ground = \"unknown\""), ("gfci = true # left", gfci)];
+            lines(&plan(&crate::rules::testing::edited(&edits))).join("\n")
+        };
+        let (none, unread) = (told("gfci = false"), told("gfci = \"unknown\""));
+        assert!(none.contains("this is only CAUTION: "), "{none}");
+        assert!(!none.contains(" gone"), "{none}");
+        assert!(unread.contains("this danger is gone: "), "{unread}");
+    }
+
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(48))]
 
@@ -195,6 +214,7 @@ mod tests {
             for look in &report.figures.looks {
                 let signals: Vec<Signal> = look.gone.iter().map(|at| report.findings[*at].signal).collect();
                 prop_assert!(signals.windows(2).all(|pair| pair[0] == pair[1]));
+                prop_assert!(look.left.is_none_or(|left| signals.iter().all(|signal| *signal < left)));
                 prop_assert!(look.find.iter().all(|it| look.fields.contains(&it.field)));
                 gone.extend(&look.gone);
             }

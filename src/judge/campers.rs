@@ -228,8 +228,8 @@ fn what_runs_in_a_camper_of_50_a_may_be_on_one_half() {
     };
     assert_eq!([of("roof"), of("microwave")], [120_000, 240_000]);
     let legs: Vec<&str> =
-        (report.figures.assumed.iter()).filter(|it| it.why == "load-one-leg").map(|it| it.field.as_str()).collect();
-    assert_eq!(legs, ["load.roof.legs", "load.converter.legs"]);
+        (report.figures.assumed.iter()).filter(|it| it.why == "load-voltage").map(|it| it.field.as_str()).collect();
+    assert_eq!(legs, ["load.roof.voltage", "load.converter.voltage"]);
 }
 
 /// No remedy moves what is inside to another outlet or the other half. Only the camper itself can move.

@@ -43,6 +43,15 @@ pub(super) const RULE: Rule = Rule {
             ("running = \"1500 W\"", "running = \"890 W\""),
             ("power_factor = 1.0", "power_factor = 0.5"),
         ],
+        // 20 A on each leg of 15 A, of something that may be for 120 V or 240 V.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"L14-30R\"\nbreaker = \"30 A\" # twist"),
+            ("from = \"twist\"\n", ""),
+            ("running = \"1500 W\"", "current = \"20 A\""),
+            ("plug = \"5-15P\" # kettle\non = \"left\" # kettle", "plug = \"L14-30P\"\non = \"twist\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
         // 16.7 A on a leg of 15 A, and then 12.5 A and 3.3 A.
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\""), ("running = \"1500 W\"", "running = \"2000 W\"")],
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\""), ("running = \"50 W\"", "running = \"400 W\"")],

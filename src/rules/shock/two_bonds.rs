@@ -1,5 +1,6 @@
 #![doc = include_str!("../../../i18n/en/explain/SHOCK004.md")]
 
+use super::bond_in_box::used;
 use crate::plan::{Answer, Plan};
 use crate::rules::prelude::*;
 use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
@@ -69,7 +70,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     for (signal, fix, bonds, about) in told {
         if bonds > 1 {
-            found.add(signal, about, values([("bonds", Value::Count(bonds))]), fix, values([]));
+            let used = used(facts, &about);
+            found.add(signal, about, values([("bonds", Value::Count(bonds))]), fix, values([("used", used)]));
         }
     }
 }

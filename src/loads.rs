@@ -41,6 +41,9 @@ pub struct LoadUnit {
     pub volts: Voltage,
     /// Whether all of its current may be on one leg of a two-leg plug.
     pub one_leg: bool,
+    /// Whether it is in a camper and may be for one leg or for both, so that it has a place on either. Its amps flow on
+    /// each leg there is.
+    pub either_volts: bool,
     /// Running power, rounded up.
     pub running: Power,
     /// Running current on each leg it uses, rounded up.
@@ -202,7 +205,8 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
             Answer::Known(Uses::V120AndV240) => !amps && !motor,
             Answer::Missing | Answer::Unknown => !amps,
         };
-    if neutral && plan.generator.voltage != Answer::Known(System::V120) {
+    let either_volts = neutral && amps && !load.voltage.is_known() && around.is_some();
+    if neutral && (either_volts || plan.generator.voltage != Answer::Known(System::V120)) {
         let (one, both) = (Value::Word { word: "assumed-one-leg" }, Value::Word { word: "assumed-leg-both" });
         match load.voltage {
             Answer::Missing | Answer::Unknown if amps => assume.note("voltage", both, "load-amps-voltage"),
@@ -253,6 +257,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         starting_current,
         starting_apparent: starting_apparent.max(running_apparent),
         continuous: continuous(load, &mut assume),
+        either_volts,
         barred: barred(plan, load),
     }
 }

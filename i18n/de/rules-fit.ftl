@@ -134,14 +134,32 @@ FIT006 = { $fix ->
   }
     .why = { $fix ->
         [adapter] Dort kommen { $twice } ohne Neutralleiter an. Ein Gerät für { $volts } nimmt dort die vierfache Leistung auf: Es verbrennt, bevor ein Schutzschalter auslöst.
-        [leave] Sein Stecker sagt { $twice }. Es kommen höchstens { $volts } an. Ein Motor brummt, läuft nicht an und überhitzt. Kein Adapter macht { $twice } aus { $volts }.
-        [look] Sein Stecker sagt { $twice }. Viele kleine Generatoren geben nur { $volts }. Kein Adapter macht { $twice } daraus.
-       *[other] Sein Stecker nimmt { $volts } und { $twice }. Hier kommen nur { $volts } an, also arbeiten seine Teile für { $twice } nicht.
+        [leave] { $inside ->
+            [yes] Es ist für { $twice } gemacht
+           *[no] Sein Stecker sagt { $twice }
+          }. Es kommen höchstens { $volts } an. Ein Motor brummt, läuft nicht an und überhitzt. Kein Adapter macht { $twice } aus { $volts }.
+        [look] { $inside ->
+            [yes] Es ist für { $twice } gemacht
+           *[no] Sein Stecker sagt { $twice }
+          }. Viele kleine Generatoren geben nur { $volts }. Kein Adapter macht { $twice } daraus.
+       *[other] { $inside ->
+            [yes] Es nimmt { $volts } und { $twice }
+           *[no] Sein Stecker nimmt { $volts } und { $twice }
+          }. Hier kommen nur { $volts } an, also arbeiten seine Teile für { $twice } nicht.
       }
     .fix-adapter = Stecken Sie nichts hinein. Lassen Sie den Adapter oder das Kabel, das so endet, zu Hause.
-    .fix-leave = Lassen Sie es zu Hause, oder nehmen Sie einen Generator, der { $twice } gibt. Ändern Sie nie einen Stecker, und verbinden Sie nie zwei Steckdosen.
-    .fix-look = Suchen Sie „240 V“ auf dem Schild des Generators. Bis dahin stecken Sie es nicht ein. Ändern Sie nie einen Stecker, und verbinden Sie nie zwei Steckdosen.
-    .fix-part = Sehen Sie in der Anleitung nach, ob es mit { $volts } allein laufen darf. Steht es nicht darin, stecken Sie es nicht ein.
+    .fix-leave = { $inside ->
+        [yes] Lassen Sie es ausgeschaltet
+       *[no] Lassen Sie es zu Hause
+      }, oder nehmen Sie einen Generator, der { $twice } gibt. Ändern Sie nie einen Stecker, und verbinden Sie nie zwei Steckdosen.
+    .fix-look = Suchen Sie „240 V“ auf dem Schild des Generators. { $inside ->
+        [yes] Bis dahin lassen Sie es ausgeschaltet.
+       *[no] Bis dahin stecken Sie es nicht ein.
+      } Ändern Sie nie einen Stecker, und verbinden Sie nie zwei Steckdosen.
+    .fix-part = Sehen Sie in der Anleitung nach, ob es mit { $volts } allein laufen darf. { $inside ->
+        [yes] Steht es nicht darin, lassen Sie es ausgeschaltet.
+       *[no] Steht es nicht darin, stecken Sie es nicht ein.
+      }
 
 FIT007 = { $fix ->
     [plate] { $about } hat Schlitze für { $twice }, und der Plan sagt nur { $volts }

@@ -134,14 +134,32 @@ FIT006 = { $fix ->
   }
     .why = { $fix ->
         [adapter] It is fed with { $twice } and no neutral. A thing made for { $volts } takes four times its power there, and burns before a breaker trips.
-        [leave] Its plug says { $twice }, but it gets { $volts } at most, and no adapter can change that. A motor hums, does not start and overheats.
-        [look] Its plug says { $twice }. Many small generators give { $volts } only, and no adapter can change that.
-       *[other] Its plug takes both { $volts } and { $twice }. Here only { $volts } arrives, so its { $twice } parts do not work.
+        [leave] { $inside ->
+            [yes] It is made for { $twice }
+           *[no] Its plug says { $twice }
+          }, but it gets { $volts } at most, and no adapter can change that. A motor hums, does not start and overheats.
+        [look] { $inside ->
+            [yes] It is made for { $twice }
+           *[no] Its plug says { $twice }
+          }. Many small generators give { $volts } only, and no adapter can change that.
+       *[other] { $inside ->
+            [yes] It takes both { $volts } and { $twice }
+           *[no] Its plug takes both { $volts } and { $twice }
+          }. Here only { $volts } arrives, so its { $twice } parts do not work.
       }
     .fix-adapter = Plug nothing into it. Leave the adapter or cord that ends in it at home.
-    .fix-leave = Leave it at home, or bring a generator that gives { $twice }. Never change a plug, and never join two outlets.
-    .fix-look = Look for “240 V” on the generator’s nameplate. Until then, leave it unplugged. Never change a plug or join two outlets.
-    .fix-part = Look in its manual if it can run on { $volts } alone. If the manual does not say so, leave it unplugged.
+    .fix-leave = { $inside ->
+        [yes] Leave it switched off
+       *[no] Leave it at home
+      }, or bring a generator that gives { $twice }. Never change a plug, and never join two outlets.
+    .fix-look = Look for “240 V” on the generator’s nameplate. Until then, leave it { $inside ->
+        [yes] switched off
+       *[no] unplugged
+      }. Never change a plug or join two outlets.
+    .fix-part = Look in its manual if it can run on { $volts } alone. If the manual does not say so, leave it { $inside ->
+        [yes] switched off
+       *[no] unplugged
+      }.
 
 FIT007 = { $fix ->
     [plate] Slots for { $twice }, but the plan says { $volts }: { $about }

@@ -134,14 +134,32 @@ FIT006 = { $fix ->
   }
     .why = { $fix ->
         [adapter] Recibe { $twice } y ningún neutro. Un aparato para { $volts } toma ahí cuatro veces su potencia, y arde antes de que se dispare un { -breaker }.
-        [leave] Su clavija dice { $twice }, pero le llegan { $volts } como máximo, y ningún adaptador puede cambiar eso. Un motor zumba, no arranca y se sobrecalienta.
-        [look] Su clavija dice { $twice }. Muchos generadores pequeños dan solo { $volts }, y ningún adaptador puede cambiar eso.
-       *[other] Su clavija toma { $volts } y { $twice }. Aquí llegan solo { $volts }, así que sus partes de { $twice } no funcionan.
+        [leave] { $inside ->
+            [yes] Está hecho para { $twice }
+           *[no] Su clavija dice { $twice }
+          }, pero le llegan { $volts } como máximo, y ningún adaptador puede cambiar eso. Un motor zumba, no arranca y se sobrecalienta.
+        [look] { $inside ->
+            [yes] Está hecho para { $twice }
+           *[no] Su clavija dice { $twice }
+          }. Muchos generadores pequeños dan solo { $volts }, y ningún adaptador puede cambiar eso.
+       *[other] { $inside ->
+            [yes] Toma { $volts } y { $twice }
+           *[no] Su clavija toma { $volts } y { $twice }
+          }. Aquí llegan solo { $volts }, así que sus partes de { $twice } no funcionan.
       }
     .fix-adapter = No enchufe nada ahí. Deje en casa el adaptador o cable que termina así.
-    .fix-leave = Déjelo en casa, o lleve un generador que dé { $twice }. Nunca cambie una clavija, y nunca conecte entre sí dos { -receptacle(form: "many") }.
-    .fix-look = Busque “240 V” en la placa del generador. Hasta entonces, déjelo desenchufado. Nunca cambie una clavija ni conecte entre sí dos { -receptacle(form: "many") }.
-    .fix-part = Vea en su manual si puede funcionar solo con { $volts }. Si el manual no lo dice, déjelo desenchufado.
+    .fix-leave = { $inside ->
+        [yes] Déjelo apagado
+       *[no] Déjelo en casa
+      }, o lleve un generador que dé { $twice }. Nunca cambie una clavija, y nunca conecte entre sí dos { -receptacle(form: "many") }.
+    .fix-look = Busque “240 V” en la placa del generador. Hasta entonces, déjelo { $inside ->
+        [yes] apagado
+       *[no] desenchufado
+      }. Nunca cambie una clavija ni conecte entre sí dos { -receptacle(form: "many") }.
+    .fix-part = Vea en su manual si puede funcionar solo con { $volts }. Si el manual no lo dice, déjelo { $inside ->
+        [yes] apagado
+       *[no] desenchufado
+      }.
 
 FIT007 = { $fix ->
     [plate] { $about } tiene ranuras para { $twice }, y el plan dice solo { $volts }

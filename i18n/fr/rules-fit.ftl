@@ -134,14 +134,32 @@ FIT006 = { $fix ->
   }
     .why = { $fix ->
         [adapter] Il y arrive { $twice } et aucun neutre. Un appareil fait pour { $volts } y prend quatre fois sa puissance, et brûle avant qu’un disjoncteur se déclenche.
-        [leave] Sa fiche dit { $twice }, mais il y arrive { $volts } au plus, et aucun adaptateur n’y change rien. Un moteur bourdonne, ne démarre pas et surchauffe.
-        [look] Sa fiche dit { $twice }. Beaucoup de petits modèles de { -generator } ne donnent que { $volts }, et aucun adaptateur n’y change rien.
-       *[other] Sa fiche prend { $volts } et { $twice }. Ici il n’arrive que { $volts } : ses parties à { $twice } ne marchent pas.
+        [leave] { $inside ->
+            [yes] L’appareil est fait pour { $twice }
+           *[no] Sa fiche dit { $twice }
+          }, mais il y arrive { $volts } au plus, et aucun adaptateur n’y change rien. Un moteur bourdonne, ne démarre pas et surchauffe.
+        [look] { $inside ->
+            [yes] L’appareil est fait pour { $twice }
+           *[no] Sa fiche dit { $twice }
+          }. Beaucoup de petits modèles de { -generator } ne donnent que { $volts }, et aucun adaptateur n’y change rien.
+       *[other] { $inside ->
+            [yes] L’appareil prend { $volts } et { $twice }
+           *[no] Sa fiche prend { $volts } et { $twice }
+          }. Ici il n’arrive que { $volts } : ses parties à { $twice } ne marchent pas.
       }
     .fix-adapter = N’y branchez rien. Laissez à la maison l’adaptateur ou la rallonge qui finit ainsi.
-    .fix-leave = Laissez l’appareil à la maison, ou apportez { -generator(form: "a") } qui donne { $twice }. Ne changez jamais une fiche, et ne joignez jamais deux prises.
-    .fix-look = Cherchez « 240 V » sur la plaque { -generator(form: "of") }. D’ici là, ne branchez pas l’appareil. Ne changez jamais une fiche et ne joignez jamais deux prises.
-    .fix-part = Voyez dans son manuel s’il peut marcher à { $volts } seulement. Si le manuel ne le dit pas, ne le branchez pas.
+    .fix-leave = { $inside ->
+        [yes] Laissez l’appareil éteint
+       *[no] Laissez l’appareil à la maison
+      }, ou apportez { -generator(form: "a") } qui donne { $twice }. Ne changez jamais une fiche, et ne joignez jamais deux prises.
+    .fix-look = Cherchez « 240 V » sur la plaque { -generator(form: "of") }. D’ici là, { $inside ->
+        [yes] laissez l’appareil éteint
+       *[no] ne branchez pas l’appareil
+      }. Ne changez jamais une fiche et ne joignez jamais deux prises.
+    .fix-part = Voyez dans son manuel s’il peut marcher à { $volts } seulement. Si le manuel ne le dit pas, { $inside ->
+        [yes] laissez-le éteint
+       *[no] ne le branchez pas
+      }.
 
 FIT007 = { $fix ->
     [plate] Des fentes pour { $twice }, mais le plan dit { $volts } : { $about }

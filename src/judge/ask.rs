@@ -765,6 +765,31 @@ mod tests {
         assert_eq!(answer.over[0].by, Some(id("pump")));
     }
 
+    /// 12 A at 120 V in a camper of 50 A are on one half of the generator, and nobody knows which. If nobody knows the
+    /// voltage either, they count on both.
+    #[test]
+    fn what_uses_120_volts_in_a_camper_is_told_on_one_leg() {
+        for (volts, step, breaker) in
+            [("voltage = \"120 V\"\n", " on one leg", " A\n"), ("", " on A and up to 12 A on B", " A on B\n")]
+        {
+            let (plan, report) = of(&format!(
+                "format = 1\nregion = \"north-america\"\n[site]\nground = \"dry\"\nsleepers_at = \"60 ft\"\n\
+                 altitude = \"0 ft\"\nair = \"70 °F\"\nco_alarm = true\nfeeds_building = false\nstands = \"open\"\n\
+                 [generator]\nname = \"set\"\nrated = \"5500 W\"\npeak = \"6800 W\"\nvoltage = \"120/240 V\"\n\
+                 neutral = \"bonded\"\nbonding_plug = false\n\
+                 [[generator.outlet]]\nid = \"main\"\nshape = \"14-50R\"\nbreaker = \"50 A\"\ngfci = true\n\
+                 [[box]]\nid = \"camper\"\nkind = \"camper\"\nfrom = \"main\"\ninlet = \"14-50P\"\n\
+                 [[load]]\nid = \"roof\"\nname = \"Roof\"\nkind = \"electronic\"\ncurrent = \"12 A\"\n{volts}\
+                 on = \"camper\"\nhours = [\"10:00-11:00\"]\n"
+            ));
+            let answer = ask(&plan, &report, &[id("roof")], &[]);
+            let told = crate::words::Words::english().may(&report, &answer, 2000).replace('\u{a0}', " ");
+            assert!(told.contains(&format!("up to 12 A{step}\n")), "{told}");
+            let of_main = told.lines().find(|line| line.contains("breaker of “main”")).expect("its reading");
+            assert!(format!("{of_main}\n").ends_with(breaker), "{told}");
+        }
+    }
+
     /// A range with a four-slot plug, which may or may not use only 240 V. All of it is assumed to be on one half, and
     /// the no says so. Near miss: with its volts on the nameplate it may.
     #[test]

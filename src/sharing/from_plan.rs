@@ -799,17 +799,18 @@ fn fits_at(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
     let NodeKind::Receptacle { shape, .. } = node.kind else {
         return false;
     };
+    let one_leg = unit.volts == supply.volts || unit.either_volts;
     let fed = match unit.plug.0.circuit() {
         Circuit::OneLeg => matches!(node.legs, Legs::One(_)),
         Circuit::TwoLegs => matches!(node.legs, Legs::Between | Legs::Both),
         Circuit::TwoLegsNeutral => match node.legs {
             Legs::Both => true,
-            Legs::One(_) => unit.volts == supply.volts,
+            Legs::One(_) => one_leg,
             Legs::Between => false,
         },
     };
     // If the generator's voltage is unknown, only one leg is certain.
-    let sure = supply.volts_known || unit.volts == supply.volts;
+    let sure = supply.volts_known || one_leg;
     shape.takes(unit.plug) && fed && sure
 }
 

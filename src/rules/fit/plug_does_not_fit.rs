@@ -43,6 +43,16 @@ pub(super) const RULE: Rule = Rule {
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             ("on = \"left\" # kettle", "on = \"front\""),
         ],
+        // The same with a cord in it.
+        &[
+            ("bonding_plug = false", "bonding_plug = true"),
+            ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
+            (
+                "[[cord]]",
+                "[[cord]]\nid = \"other\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"12 AWG\"\n\
+                 conductors = 3\nlength = \"10 ft\"\noutdoor = true\ncoiled = false\n[[cord]]",
+            ),
+        ],
         // A cord in the one socket where the plan has the bonding plug, beside a free outlet.
         &[
             ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\""),
@@ -198,7 +208,8 @@ fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
         let Some(ix) = facts.supply.receptacle(&outlet.id) else {
             return false;
         };
-        let loads = needs.iter().filter(|need| need.at == Some(ix)).count();
+        // A load that the plug keeps out has no socket there.
+        let loads = needs.iter().filter(|need| need.at == Some(ix) && need.placed()).count();
         let taken = facts.supply.fed_from(ix).count() + loads;
         outlet.shape.takes(Plug::BONDING) && taken < usize::from(outlet.plugs().1)
     })
@@ -328,6 +339,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .loads
         .iter()
         .filter(|load| !wrong_volts.contains(&load.id))
+        // What is built into a camper has no plug, and rule FIT006 reports its voltage.
+        .filter(|load| facts.plan.around(load).is_none())
         .filter(|load| crowded.iter().all(|(id, _)| **id != load.id))
         // Of a detached part and what is on it, only the part is reported.
         .filter(|load| load.on.as_ref().is_none_or(|on| facts.supply.receptacle(on).is_some()))

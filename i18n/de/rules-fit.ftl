@@ -3,7 +3,6 @@
 FIT001 = { $fix ->
     [load] Keine Steckdose nimmt den Stecker von { $any }
     [bonding-plug] Für den Brückenstecker ist am Generator keine Dose frei
-    [bonding-socket] In { $place } ist für den Brückenstecker nichts frei
     [dead] Keine passende Steckdose kann { $any } betreiben
     [part] { $about } passt nicht dort hinein, wo es angeschlossen sein soll
     [loose] { $place } ist nirgends eingesteckt: kein Strom für { $about }
@@ -31,7 +30,6 @@ FIT001 = { $fix ->
         [loose] Was daran hängt, bekommt keinen Strom, und nichts daran ist geprüft.
         [lost] Der Plan steckt mehr in { $place }, als dort hineinpasst. Nichts hinter { $about } ist geprüft.
         [bonding-plug] Laut Plan steckt ein Brückenstecker N-PE, und er braucht eine Dose für sich. Alle Haushaltsdosen des Generators sind besetzt.
-        [bonding-socket] Laut Plan steckt ein Brückenstecker N-PE in { $place }, und er braucht eine Dose für sich. Dort ist alles von anderem besetzt.
         [dead] Der Stecker passt in etwas, das keinen Strom bekommt oder eine andere Spannung gibt, als seine Form verspricht.
        *[other] Die Formen sind verschieden, damit ein Stecker nicht an die falsche Spannung oder Stromstärke gerät. Ein Stecker, der nicht passt, gehört dort nicht hin.
       }
@@ -71,7 +69,6 @@ FIT001 = { $fix ->
     .fix-unusable = Benutzen Sie { $place } nicht. Streichen Sie es aus dem Plan, und stecken Sie woanders ein, was Strom braucht.
     .fix-unknown = Kleben Sie den Stecker zu, mit dem Wort GESPERRT. Sehen Sie es sich von außen an, und tragen Sie ein, was Sie sehen.
     .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Stecken Sie ihn nie in ein Verteilerkabel, einen Adapter oder ein Kabel.
-    .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } sieht stärker aus, als es ist
     .why = Es endet in der Form { $shape }, aber sein Stecker ist für { $plug } gemacht.

@@ -3,7 +3,6 @@
 FIT001 = { $fix ->
     [load] Ningún { -receptacle } admite la clavija de { $any }
     [bonding-plug] No queda ninguna toma para la clavija de unión
-    [bonding-socket] No queda ninguna toma en { $place } para la clavija de unión
     [dead] Ningún { -receptacle } donde entra { $any } puede con ello
     [part] { $about } no entra donde debería enchufarse
     [loose] Sin enchufar: { $place }. No hay corriente para { $about }
@@ -31,7 +30,6 @@ FIT001 = { $fix ->
         [loose] Lo que se enchufa ahí no recibe corriente, y no lo hemos revisado.
         [lost] El plan pone en { $place } más de lo que cabe. No hemos revisado nada de lo que hay más allá de { $about }.
         [bonding-plug] El plan dice que hay puesta una clavija de unión neutro-tierra, y ella ocupa una toma. Todas las tomas domésticas del generador están ocupadas.
-        [bonding-socket] El plan dice que hay una clavija de unión neutro-tierra en { $place }, y ella ocupa una toma. Otras cosas ocupan todas las de ahí.
         [dead] Hay donde entra su clavija. Pero ahí no llega corriente, o llega otra tensión que la que dice su forma.
        *[other] Una clavija que no encaja no debe ir ahí: la forma evita los voltios o amperios equivocados.
       }
@@ -71,7 +69,6 @@ FIT001 = { $fix ->
     .fix-unusable = No use { $place }. Quítelo del plan, y enchufe en otro sitio lo que necesita corriente.
     .fix-unknown = Tape su clavija con cinta: NO USAR. Mírelo por fuera, y ponga en el plan lo que vea.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca la ponga en un derivador, un adaptador o un cable.
-    .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } soporta menos de lo que dice su forma
     .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }.

@@ -222,7 +222,8 @@ impl<'a> Setting<'a> {
             if supply.limit(ix).short.milliamps() <= 0 || verdicts.no_loads(ix).is_some() {
                 continue;
             }
-            let there = units.iter().filter(|unit| on(unit) == Some(&node.id));
+            // What got hot is plugged in nowhere.
+            let there = units.iter().filter(|unit| unit.barred != Some("hot") && on(unit) == Some(&node.id));
             let mut settled = u32::try_from(there.clone().count()).unwrap_or(u32::MAX);
             let each = there.map(|unit| (&plan.loads[unit.load], 1));
             if settled > free && one_by_one(&each).is_some_and(|most| most <= beside_gear) {

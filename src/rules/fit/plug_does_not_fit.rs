@@ -13,18 +13,7 @@ pub(super) const RULE: Rule = Rule {
     area: "fit",
     worst: Signal::Danger,
     sources: &[cite::WD_6],
-    fixes: &[
-        "load",
-        "dead",
-        "part",
-        "lost",
-        "bonding-plug",
-        "bonding-socket",
-        "loose",
-        "misplaced",
-        "unusable",
-        "unknown",
-    ],
+    fixes: &["load", "dead", "part", "lost", "bonding-plug", "loose", "misplaced", "unusable", "unknown"],
     check,
     #[cfg(test)]
     fires: &[
@@ -195,16 +184,11 @@ fn loose(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
     parts
 }
 
-/// Whether a household socket of the generator is left for the bonding plug, in the outlet where the plan has it or in
-/// any.
+/// Whether a household socket of the generator is left for the bonding plug.
 fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
     let needs = facts.needs();
-    let said = facts.plan.generator.bonding_plug_in.as_ref();
     let mut outlets = facts.plan.generator.outlets.iter();
     outlets.any(|outlet| {
-        if said.is_some_and(|said| *said != outlet.id) {
-            return false;
-        }
         let Some(ix) = facts.supply.receptacle(&outlet.id) else {
             return false;
         };
@@ -405,14 +389,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let adapter = adapted(facts, &first);
         found.add(Signal::Caution, about, values([]), "part", adapter);
     }
-    if facts.plan.generator.bonding_plug == Answer::Known(true) && !bonding_plug_fits(facts) {
-        match facts.plan.generator.bonding_plug_in.clone() {
-            Some(at) => {
-                let place = values([("place", Value::Parts(vec![at.clone()]))]);
-                found.add(Signal::Caution, vec![at], place, "bonding-socket", values([]));
-            }
-            None => found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([])),
-        }
+    // Where the plan says which outlet it is in, everything else there gives way to it.
+    let set = &facts.plan.generator;
+    if set.bonding_plug == Answer::Known(true) && set.bonding_plug_in.is_none() && !bonding_plug_fits(facts) {
+        found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([]));
     }
     let on_loose = loose(facts);
     without_socket(facts, &on_loose, found);

@@ -41,6 +41,9 @@ pub struct LoadUnit {
     pub volts: Voltage,
     /// Whether all of its current may be on one leg of a two-leg plug.
     pub one_leg: bool,
+    /// Whether it is in a camper and may be for one leg or for both, so that it has a place on either. Its amps flow on
+    /// each leg there is.
+    pub either_volts: bool,
     /// Running power, rounded up.
     pub running: Power,
     /// Running current on each leg it uses, rounded up.
@@ -190,19 +193,27 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         }
     };
     // Watts do not tell how a load with two hots and a neutral divides them between the legs, so all of it may be on
-    // either. This does not apply to amps, which are per leg, to motors, which have no neutral, or to loads that use
-    // only 240 V, which draw the same on each.
-    let lopsided = plug.0.circuit() == Circuit::TwoLegsNeutral
-        && load.voltage != Answer::Known(Uses::V240)
-        && !matches!(load.running, Answer::Known(Draw::Current(_) | Draw::Motor { .. }));
-    if lopsided && plan.generator.voltage != Answer::Known(System::V120) {
-        let word = "assumed-one-leg";
-        let (field, why) = if load.voltage.is_known() || around.is_some() {
-            ("legs", "load-one-leg")
-        } else {
-            ("voltage", "load-voltage")
+    // either. This does not apply to amps, which are per leg, to motors for 240 V, which have no neutral, or to loads
+    // that use only 240 V, which draw the same on each. What uses only 120 V has all of it on one.
+    let neutral = plug.0.circuit() == Circuit::TwoLegsNeutral;
+    let amps = matches!(load.running, Answer::Known(Draw::Current(_)));
+    let motor = matches!(load.running, Answer::Known(Draw::Motor { .. }));
+    let lopsided = neutral
+        && match load.voltage {
+            Answer::Known(Uses::V120) => true,
+            Answer::Known(Uses::V240) => false,
+            Answer::Known(Uses::V120AndV240) => !amps && !motor,
+            Answer::Missing | Answer::Unknown => !amps,
         };
-        assume.note(field, Value::Word { word }, why);
+    let either_volts = neutral && amps && !load.voltage.is_known() && around.is_some();
+    if neutral && (either_volts || plan.generator.voltage != Answer::Known(System::V120)) {
+        let (one, both) = (Value::Word { word: "assumed-one-leg" }, Value::Word { word: "assumed-leg-both" });
+        match load.voltage {
+            Answer::Missing | Answer::Unknown if amps => assume.note("voltage", both, "load-amps-voltage"),
+            Answer::Missing | Answer::Unknown => assume.note("voltage", one, "load-voltage"),
+            Answer::Known(Uses::V120AndV240) if lopsided => assume.note("legs", one, "load-one-leg"),
+            Answer::Known(_) => {}
+        }
     }
     let legs = if lopsided || plug.0.circuit() == Circuit::OneLeg { 1 } else { 2 };
     let volts = Voltage::from_millivolts(plan.line_to_neutral().millivolts() * legs);
@@ -216,7 +227,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         Answer::Known(_) if around.is_none() => at_the_plug(load.kind, plug, starting, starting_current),
         _ => (starting, starting_current),
     };
-    let (volts, running_current, starting_current) = if lopsided {
+    let (volts, running_current, starting_current) = if lopsided && load.voltage != Answer::Known(Uses::V120) {
         past_one_leg(plug, volts, running_current, starting_current)
     } else {
         (volts, running_current, starting_current)
@@ -237,7 +248,8 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         kind: load.kind.or(LoadKind::Medical),
         plug,
         volts,
-        one_leg: lopsided,
+        // Unknown amps count on both legs, and lose their volts as if on one, which is more.
+        one_leg: lopsided || neutral && amps && !load.voltage.is_known(),
         running,
         running_current,
         running_apparent,
@@ -245,6 +257,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         starting_current,
         starting_apparent: starting_apparent.max(running_apparent),
         continuous: continuous(load, &mut assume),
+        either_volts,
         barred: barred(plan, load),
     }
 }
@@ -682,8 +695,9 @@ breaker = "20 A"
             ("running = \"3000 W\"\npower_factor = 0.8", 31_250, 120, true),
             ("running = \"9600 W\"\npower_factor = 1.0", 50_000, 240, true),
             ("running = \"19200 W\"\npower_factor = 1.0", 80_000, 240, true),
-            ("current = \"16 A\"", 16_000, 240, false),
-            ("motor = { hp = \"1/2\" }", 4_900, 240, false),
+            // NEC table 430.248: 9.8 A at 115 V, and half of it at 230 V.
+            ("motor = { hp = \"1/2\" }", 9_800, 120, true),
+            ("motor = { hp = \"1/2\" }\nvoltage = \"240 V\"", 4_900, 240, false),
         ] {
             let (units, assumed) = units_of(&format!(
                 "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"14-50P\"\ncontinuous = false\n\
@@ -693,6 +707,30 @@ breaker = "20 A"
             assert_eq!(units[0].volts.millivolts(), volts * 1000, "{draw}");
             let told = assumed.contains(&"load.x.voltage load-voltage".to_owned());
             assert_eq!(told, said, "{assumed:?}");
+        }
+    }
+
+    /// 16 A at 120 V are 1920 W on one leg (arithmetic). If nobody knows the voltage, it may be 240 V, and there are
+    /// twice as many.
+    #[test]
+    fn amps_at_120_volts_are_on_one_leg() {
+        for (voltage, volts, watts, said) in [
+            ("", 240, 3840, Some("load.x.voltage load-amps-voltage")),
+            ("voltage = \"unknown\"", 240, 3840, Some("load.x.voltage load-amps-voltage")),
+            ("voltage = \"120 V\"", 120, 1920, None),
+            ("voltage = \"240 V\"", 240, 3840, None),
+            ("voltage = \"120/240 V\"", 240, 3840, None),
+        ] {
+            let (units, assumed) = units_of(&format!(
+                "[[box]]\nid = \"camper\"\nkind = \"camper\"\ninlet = \"14-50P\"\n\
+                 [[load]]\nid = \"x\"\nname = \"X\"\non = \"camper\"\ncontinuous = false\n\
+                 kind = \"electronic\"\ncurrent = \"16 A\"\n{voltage}\n"
+            ));
+            assert_eq!(units[0].running_current.milliamps(), 16_000, "{voltage}");
+            assert_eq!(units[0].volts.millivolts(), volts * 1000, "{voltage}");
+            assert_eq!(units[0].running.milliwatts(), watts * 1000, "{voltage}");
+            let said: Vec<&str> = said.into_iter().collect();
+            assert_eq!(assumed, said, "{voltage}");
         }
     }
 

@@ -399,12 +399,13 @@ ask-load-plug = Welchen Stecker hat es?
     .help = Zwei flache Stifte und ein runder: 5-15P. Nur zwei flache Stifte: 1-15P.
     .row = Stecker
 
-ask-load-voltage = Nutzt es nur 240 V?
-    .why = { $about }. Auf dem Schild: 240 V oder 120/240 V.
-    .help = Sein Stecker bringt 120 V und 240 V. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften des Generators gleich. Eines für 120/240 V, etwa ein Wohnwagen oder ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das an.
+ask-load-voltage = Welche Spannung nutzt es?
+    .why = { $about }. Auf dem Schild: 120 V, 240 V oder 120/240 V.
+    .help = Sein Stecker bringt 120 V und 240 V. Was 120 V nutzt, wie fast alles im Wohnwagen, liegt auf einer Hälfte des Generators. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften gleich. Eines für 120/240 V, etwa ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das Schlimmste an.
     .row = Nutzt an Volt
+pick-load-voltage-120 = Nur 120 V
 pick-load-voltage-240 = Nur 240 V
-pick-load-voltage-120-240 = Auch 120 V
+pick-load-voltage-120-240 = 120 V und 240 V
 
 ask-load-wanted = Wie wichtig ist es?
     .why = { $about }. Ist Strom knapp, wartet das Verzichtbare.

@@ -3,7 +3,6 @@
 FIT001 = { $fix ->
     [load] Keine Steckdose nimmt den Stecker von { $any }
     [bonding-plug] Für den Brückenstecker ist am Generator keine Dose frei
-    [bonding-socket] In { $place } ist für den Brückenstecker nichts frei
     [dead] Keine passende Steckdose kann { $any } betreiben
     [part] { $about } passt nicht dort hinein, wo es angeschlossen sein soll
     [loose] { $place } ist nirgends eingesteckt: kein Strom für { $about }
@@ -31,7 +30,6 @@ FIT001 = { $fix ->
         [loose] Was daran hängt, bekommt keinen Strom, und nichts daran ist geprüft.
         [lost] Der Plan steckt mehr in { $place }, als dort hineinpasst. Nichts hinter { $about } ist geprüft.
         [bonding-plug] Laut Plan steckt ein Brückenstecker N-PE, und er braucht eine Dose für sich. Alle Haushaltsdosen des Generators sind besetzt.
-        [bonding-socket] Laut Plan steckt ein Brückenstecker N-PE in { $place }, und er braucht eine Dose für sich. Dort ist alles von anderem besetzt.
         [dead] Der Stecker passt in etwas, das keinen Strom bekommt oder eine andere Spannung gibt, als seine Form verspricht.
        *[other] Die Formen sind verschieden, damit ein Stecker nicht an die falsche Spannung oder Stromstärke gerät. Ein Stecker, der nicht passt, gehört dort nicht hin.
       }
@@ -71,7 +69,6 @@ FIT001 = { $fix ->
     .fix-unusable = Benutzen Sie { $place } nicht. Streichen Sie es aus dem Plan, und stecken Sie woanders ein, was Strom braucht.
     .fix-unknown = Kleben Sie den Stecker zu, mit dem Wort GESPERRT. Sehen Sie es sich von außen an, und tragen Sie ein, was Sie sehen.
     .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Stecken Sie ihn nie in ein Verteilerkabel, einen Adapter oder ein Kabel.
-    .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } sieht stärker aus, als es ist
     .why = Es endet in der Form { $shape }, aber sein Stecker ist für { $plug } gemacht.
@@ -134,14 +131,32 @@ FIT006 = { $fix ->
   }
     .why = { $fix ->
         [adapter] Dort kommen { $twice } ohne Neutralleiter an. Ein Gerät für { $volts } nimmt dort die vierfache Leistung auf: Es verbrennt, bevor ein Schutzschalter auslöst.
-        [leave] Sein Stecker sagt { $twice }. Es kommen höchstens { $volts } an. Ein Motor brummt, läuft nicht an und überhitzt. Kein Adapter macht { $twice } aus { $volts }.
-        [look] Sein Stecker sagt { $twice }. Viele kleine Generatoren geben nur { $volts }. Kein Adapter macht { $twice } daraus.
-       *[other] Sein Stecker nimmt { $volts } und { $twice }. Hier kommen nur { $volts } an, also arbeiten seine Teile für { $twice } nicht.
+        [leave] { $inside ->
+            [yes] Es ist für { $twice } gemacht
+           *[no] Sein Stecker sagt { $twice }
+          }. Es kommen höchstens { $volts } an. Ein Motor brummt, läuft nicht an und überhitzt. Kein Adapter macht { $twice } aus { $volts }.
+        [look] { $inside ->
+            [yes] Es ist für { $twice } gemacht
+           *[no] Sein Stecker sagt { $twice }
+          }. Viele kleine Generatoren geben nur { $volts }. Kein Adapter macht { $twice } daraus.
+       *[other] { $inside ->
+            [yes] Es nimmt { $volts } und { $twice }
+           *[no] Sein Stecker nimmt { $volts } und { $twice }
+          }. Hier kommen nur { $volts } an, also arbeiten seine Teile für { $twice } nicht.
       }
     .fix-adapter = Stecken Sie nichts hinein. Lassen Sie den Adapter oder das Kabel, das so endet, zu Hause.
-    .fix-leave = Lassen Sie es zu Hause, oder nehmen Sie einen Generator, der { $twice } gibt. Ändern Sie nie einen Stecker, und verbinden Sie nie zwei Steckdosen.
-    .fix-look = Suchen Sie „240 V“ auf dem Schild des Generators. Bis dahin stecken Sie es nicht ein. Ändern Sie nie einen Stecker, und verbinden Sie nie zwei Steckdosen.
-    .fix-part = Sehen Sie in der Anleitung nach, ob es mit { $volts } allein laufen darf. Steht es nicht darin, stecken Sie es nicht ein.
+    .fix-leave = { $inside ->
+        [yes] Lassen Sie es ausgeschaltet
+       *[no] Lassen Sie es zu Hause
+      }, oder nehmen Sie einen Generator, der { $twice } gibt. Ändern Sie nie einen Stecker, und verbinden Sie nie zwei Steckdosen.
+    .fix-look = Suchen Sie „240 V“ auf dem Schild des Generators. { $inside ->
+        [yes] Bis dahin lassen Sie es ausgeschaltet.
+       *[no] Bis dahin stecken Sie es nicht ein.
+      } Ändern Sie nie einen Stecker, und verbinden Sie nie zwei Steckdosen.
+    .fix-part = Sehen Sie in der Anleitung nach, ob es mit { $volts } allein laufen darf. { $inside ->
+        [yes] Steht es nicht darin, lassen Sie es ausgeschaltet.
+       *[no] Steht es nicht darin, stecken Sie es nicht ein.
+      }
 
 FIT007 = { $fix ->
     [plate] { $about } hat Schlitze für { $twice }, und der Plan sagt nur { $volts }

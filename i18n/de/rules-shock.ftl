@@ -53,7 +53,11 @@ SHOCK004 = { $fix ->
     .fix-plug = Ziehen Sie bei abgestelltem Motor den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Verbinden und ändern Sie sonst nichts.
     .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass Sie solche zusammenschließen dürfen. Öffnen und ändern Sie nichts daran.
     .fix-box = Benutzen Sie { $any } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
-    .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Benutzen Sie einen Kasten, lassen Sie ihn vorher von einer Elektrofachkraft ansehen. Öffnen Sie nichts, verbinden Sie nichts, und ändern Sie selbst keine Leitungen.
+    .fix-find-out = { $used ->
+        [no] Benutzen Sie { $any } nicht, bis Sie es wissen.{" "}
+        [yes] Bis Sie es wissen, verlassen Sie sich hinter { $any } auf keinen GFCI.{" "}
+       *[none] {""}
+      }Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Öffnen Sie nichts, verbinden Sie nichts, und ändern Sie selbst keine Leitungen.
     .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->
@@ -62,7 +66,10 @@ SHOCK005 = { $fix ->
   }
     .why = Der Neutralleiter führt den Strom zurück, der Schutzleiter soll keinen führen. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und ein GFCI kann versagen.
     .fix-known = Benutzen Sie { $any } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts. Verbinden Sie nie Neutralleiter und Schutzleiter.
-    .fix-unknown = Suchen Sie „neutral bonded“ (verbunden) oder „isolated neutral“ (getrennt) in den Papieren von { $about }, oder fragen Sie den Hersteller. Hilft beides nicht, lassen Sie eine Elektrofachkraft hineinsehen. Öffnen Sie selbst nichts.
+    .fix-unknown = { $used ->
+        [no] Benutzen Sie { $any } nicht, bis Sie es wissen.
+       *[yes] Bis Sie es wissen, verlassen Sie sich hinter { $any } auf keinen GFCI.
+      } Suchen Sie „neutral bonded“ (verbunden) oder „isolated neutral“ (getrennt) in den Papieren von { $about }, oder fragen Sie den Hersteller oder eine Elektrofachkraft. Öffnen Sie selbst nichts.
 
 SHOCK006 = { $fix ->
     [home-made] Selbst gebauter Kasten: { $about }

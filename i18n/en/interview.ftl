@@ -450,12 +450,13 @@ ask-load-plug = What plug does it have?
     .help = Two blades and a round pin: 5-15P. Two blades only: 1-15P.
     .row = Plug
 
-ask-load-voltage = Does it use 240 V only?
-    .why = { $about }. The nameplate says 240 V, or 120/240 V.
-    .help = Its plug brings 120 V and 240 V. An appliance for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, might put everything on one half. If you do not know, we assume that.
+ask-load-voltage = Which voltage does it use?
+    .why = { $about }. Its nameplate says 120 V, 240 V or 120/240 V.
+    .help = Its plug brings 120 V and 240 V. What uses 120 V, as most things in a camper do, is on one half of the generator. An appliance for 240 V only, such as a water heater, loads both halves alike. One for 120/240 V, such as a clothes dryer, might put everything on one half. If you do not know, we assume the worst.
     .row = Volts it uses
+pick-load-voltage-120 = 120 V only
 pick-load-voltage-240 = 240 V only
-pick-load-voltage-120-240 = 120 V as well
+pick-load-voltage-120-240 = Both 120 V and 240 V
 
 ask-load-wanted = How important is it?
     .why = { $about }. When power runs short, the rest waits.

@@ -3,7 +3,6 @@
 FIT001 = { $fix ->
     [load] No outlet takes the plug of { $any }
     [bonding-plug] No socket is left for the bonding plug
-    [bonding-socket] No socket for the bonding plug in { $place }
     [dead] No outlet that fits { $any } can run it
     [part] { $about } does not fit where it should plug in
     [loose] { $place } is not plugged in: no power for { $about }
@@ -31,7 +30,6 @@ FIT001 = { $fix ->
         [loose] What is plugged into it gets no power, and we have not checked it.
         [lost] The plan puts more into { $place } than it has sockets. We have not checked anything past { $about }.
         [bonding-plug] The plan says that a bonding plug is in, and it takes a socket for itself. All household sockets of the generator are taken.
-        [bonding-socket] The plan says that a bonding plug is in { $place }, and it takes a socket for itself. Other things have every socket there.
         [dead] Something takes its plug. But that gets no power, or other volts than its shape promises.
        *[other] A plug that does not fit does not belong there: the shape keeps out the wrong volts or amps.
       }
@@ -71,7 +69,6 @@ FIT001 = { $fix ->
     .fix-unusable = Do not use { $place }. Take it out of the plan, and plug in elsewhere what needs power.
     .fix-unknown = Put tape over its plug: DO NOT USE. Look at it from outside, and put what you see in the plan.
     .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never put it in a splitter, an adapter or a cord.
-    .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } carries less than its shape says
     .why = It ends in a { $shape } shape, but its plug is rated for { $plug }.
@@ -134,14 +131,32 @@ FIT006 = { $fix ->
   }
     .why = { $fix ->
         [adapter] It is fed with { $twice } and no neutral. A thing made for { $volts } takes four times its power there, and burns before a breaker trips.
-        [leave] Its plug says { $twice }, but it gets { $volts } at most, and no adapter can change that. A motor hums, does not start and overheats.
-        [look] Its plug says { $twice }. Many small generators give { $volts } only, and no adapter can change that.
-       *[other] Its plug takes both { $volts } and { $twice }. Here only { $volts } arrives, so its { $twice } parts do not work.
+        [leave] { $inside ->
+            [yes] It is made for { $twice }
+           *[no] Its plug says { $twice }
+          }, but it gets { $volts } at most, and no adapter can change that. A motor hums, does not start and overheats.
+        [look] { $inside ->
+            [yes] It is made for { $twice }
+           *[no] Its plug says { $twice }
+          }. Many small generators give { $volts } only, and no adapter can change that.
+       *[other] { $inside ->
+            [yes] It takes both { $volts } and { $twice }
+           *[no] Its plug takes both { $volts } and { $twice }
+          }. Here only { $volts } arrives, so its { $twice } parts do not work.
       }
     .fix-adapter = Plug nothing into it. Leave the adapter or cord that ends in it at home.
-    .fix-leave = Leave it at home, or bring a generator that gives { $twice }. Never change a plug, and never join two outlets.
-    .fix-look = Look for “240 V” on the generator’s nameplate. Until then, leave it unplugged. Never change a plug or join two outlets.
-    .fix-part = Look in its manual if it can run on { $volts } alone. If the manual does not say so, leave it unplugged.
+    .fix-leave = { $inside ->
+        [yes] Leave it switched off
+       *[no] Leave it at home
+      }, or bring a generator that gives { $twice }. Never change a plug, and never join two outlets.
+    .fix-look = Look for “240 V” on the generator’s nameplate. Until then, leave it { $inside ->
+        [yes] switched off
+       *[no] unplugged
+      }. Never change a plug or join two outlets.
+    .fix-part = Look in its manual if it can run on { $volts } alone. If the manual does not say so, leave it { $inside ->
+        [yes] switched off
+       *[no] unplugged
+      }.
 
 FIT007 = { $fix ->
     [plate] Slots for { $twice }, but the plan says { $volts }: { $about }

@@ -53,7 +53,11 @@ SHOCK004 = { $fix ->
     .fix-plug = Take the bonding plug out while the engine is off: this generator is bonded already. Do not join or change anything else.
     .fix-sets = Run the generators apart until their maker says that you may join bonded ones. Do not open or change them.
     .fix-box = Do not use { $any } until a licensed electrician has looked inside. Open nothing yourself.
-    .fix-find-out = Look for “bonded” or “floating neutral” in the generator’s manual, and for a plug with no cord in its outlets. Before you use a box, have a licensed electrician look at it. Do not open, join or rewire anything yourself.
+    .fix-find-out = { $used ->
+        [no] Do not use { $any } until you know.{" "}
+        [yes] Until you know, count on no GFCI past { $any }.{" "}
+       *[none] {""}
+      }Look for “bonded” or “floating neutral” in the generator’s manual, and for a plug with no cord in its outlets. Do not open, join or rewire anything yourself.
     .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->
@@ -62,7 +66,10 @@ SHOCK005 = { $fix ->
   }
     .why = The neutral wire carries power back; the ground wire should carry none. If a box joins the two inside, metal that you touch can carry power, and a GFCI can fail.
     .fix-known = Do not use { $any } until a licensed electrician has looked inside. Open nothing yourself. Never join neutral and ground.
-    .fix-unknown = Look for “neutral bonded” or “isolated neutral” in the papers of { $about }, or ask the maker. If neither tells you, have a licensed electrician look inside. Open nothing yourself.
+    .fix-unknown = { $used ->
+        [no] Do not use { $any } until you know.
+       *[yes] Until you know, count on no GFCI past { $any }.
+      } Look for “neutral bonded” or “isolated neutral” in the papers of { $about }, or ask the maker or a licensed electrician. Open nothing yourself.
 
 SHOCK006 = { $fix ->
     [home-made] Homemade box: { $about }

@@ -409,12 +409,13 @@ ask-load-plug = ¿Qué clavija tiene?
     .help = Dos patas planas y una redonda: 5-15P. Solo dos patas planas: 1-15P.
     .row = Clavija
 
-ask-load-voltage = ¿Usa solo 240 V?
-    .why = { $about }. Su placa dice 240 V, o 120/240 V.
-    .help = Su clavija trae 120 V y 240 V. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede cargarlo todo en una mitad. Si no lo sabe, suponemos eso.
+ask-load-voltage = ¿Qué tensión usa?
+    .why = { $about }. Su placa dice 120 V, 240 V o 120/240 V.
+    .help = Su clavija trae 120 V y 240 V. Lo que usa 120 V, como casi todo en una { -camper }, está en una mitad del generador. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades. Uno para 120/240 V, como una secadora de ropa, puede cargarlo todo en una mitad. Si no lo sabe, suponemos lo peor.
     .row = Tensión que usa
+pick-load-voltage-120 = Solo 120 V
 pick-load-voltage-240 = Solo 240 V
-pick-load-voltage-120-240 = También 120 V
+pick-load-voltage-120-240 = 120 V y 240 V
 
 ask-load-wanted = ¿Cuánto importa?
     .why = { $about }. Si falta potencia, lo opcional espera.

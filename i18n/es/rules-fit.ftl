@@ -3,7 +3,6 @@
 FIT001 = { $fix ->
     [load] Ningún { -receptacle } admite la clavija de { $any }
     [bonding-plug] No queda ninguna toma para la clavija de unión
-    [bonding-socket] No queda ninguna toma en { $place } para la clavija de unión
     [dead] Ningún { -receptacle } donde entra { $any } puede con ello
     [part] { $about } no entra donde debería enchufarse
     [loose] Sin enchufar: { $place }. No hay corriente para { $about }
@@ -31,7 +30,6 @@ FIT001 = { $fix ->
         [loose] Lo que se enchufa ahí no recibe corriente, y no lo hemos revisado.
         [lost] El plan pone en { $place } más de lo que cabe. No hemos revisado nada de lo que hay más allá de { $about }.
         [bonding-plug] El plan dice que hay puesta una clavija de unión neutro-tierra, y ella ocupa una toma. Todas las tomas domésticas del generador están ocupadas.
-        [bonding-socket] El plan dice que hay una clavija de unión neutro-tierra en { $place }, y ella ocupa una toma. Otras cosas ocupan todas las de ahí.
         [dead] Hay donde entra su clavija. Pero ahí no llega corriente, o llega otra tensión que la que dice su forma.
        *[other] Una clavija que no encaja no debe ir ahí: la forma evita los voltios o amperios equivocados.
       }
@@ -71,7 +69,6 @@ FIT001 = { $fix ->
     .fix-unusable = No use { $place }. Quítelo del plan, y enchufe en otro sitio lo que necesita corriente.
     .fix-unknown = Tape su clavija con cinta: NO USAR. Mírelo por fuera, y ponga en el plan lo que vea.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca la ponga en un derivador, un adaptador o un cable.
-    .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } soporta menos de lo que dice su forma
     .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }.
@@ -134,14 +131,32 @@ FIT006 = { $fix ->
   }
     .why = { $fix ->
         [adapter] Recibe { $twice } y ningún neutro. Un aparato para { $volts } toma ahí cuatro veces su potencia, y arde antes de que se dispare un { -breaker }.
-        [leave] Su clavija dice { $twice }, pero le llegan { $volts } como máximo, y ningún adaptador puede cambiar eso. Un motor zumba, no arranca y se sobrecalienta.
-        [look] Su clavija dice { $twice }. Muchos generadores pequeños dan solo { $volts }, y ningún adaptador puede cambiar eso.
-       *[other] Su clavija toma { $volts } y { $twice }. Aquí llegan solo { $volts }, así que sus partes de { $twice } no funcionan.
+        [leave] { $inside ->
+            [yes] Está hecho para { $twice }
+           *[no] Su clavija dice { $twice }
+          }, pero le llegan { $volts } como máximo, y ningún adaptador puede cambiar eso. Un motor zumba, no arranca y se sobrecalienta.
+        [look] { $inside ->
+            [yes] Está hecho para { $twice }
+           *[no] Su clavija dice { $twice }
+          }. Muchos generadores pequeños dan solo { $volts }, y ningún adaptador puede cambiar eso.
+       *[other] { $inside ->
+            [yes] Toma { $volts } y { $twice }
+           *[no] Su clavija toma { $volts } y { $twice }
+          }. Aquí llegan solo { $volts }, así que sus partes de { $twice } no funcionan.
       }
     .fix-adapter = No enchufe nada ahí. Deje en casa el adaptador o cable que termina así.
-    .fix-leave = Déjelo en casa, o lleve un generador que dé { $twice }. Nunca cambie una clavija, y nunca conecte entre sí dos { -receptacle(form: "many") }.
-    .fix-look = Busque “240 V” en la placa del generador. Hasta entonces, déjelo desenchufado. Nunca cambie una clavija ni conecte entre sí dos { -receptacle(form: "many") }.
-    .fix-part = Vea en su manual si puede funcionar solo con { $volts }. Si el manual no lo dice, déjelo desenchufado.
+    .fix-leave = { $inside ->
+        [yes] Déjelo apagado
+       *[no] Déjelo en casa
+      }, o lleve un generador que dé { $twice }. Nunca cambie una clavija, y nunca conecte entre sí dos { -receptacle(form: "many") }.
+    .fix-look = Busque “240 V” en la placa del generador. Hasta entonces, déjelo { $inside ->
+        [yes] apagado
+       *[no] desenchufado
+      }. Nunca cambie una clavija ni conecte entre sí dos { -receptacle(form: "many") }.
+    .fix-part = Vea en su manual si puede funcionar solo con { $volts }. Si el manual no lo dice, déjelo { $inside ->
+        [yes] apagado
+       *[no] desenchufado
+      }.
 
 FIT007 = { $fix ->
     [plate] { $about } tiene ranuras para { $twice }, y el plan dice solo { $volts }

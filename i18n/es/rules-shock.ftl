@@ -53,7 +53,11 @@ SHOCK004 = { $fix ->
     .fix-plug = Con el motor parado, saque la clavija de unión: el neutro de este generador ya está unido a tierra. No conecte ni cambie nada más.
     .fix-sets = Use los generadores por separado hasta que su fabricante diga que se pueden unir los que tienen el neutro unido a tierra. No los abra ni los cambie.
     .fix-box = No use { $any } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
-    .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Si usa una caja, primero haga que un { -electrician } la revise. No abra nada, no una nada y no cambie el cableado usted mismo.
+    .fix-find-out = { $used ->
+        [no] No use { $any } hasta saberlo.{" "}
+        [yes] Hasta saberlo, no cuente con ningún { -gfci } después de { $any }.{" "}
+       *[none] {""}
+      }Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. No abra nada, no una nada y no cambie el cableado usted mismo.
     .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->
@@ -62,7 +66,10 @@ SHOCK005 = { $fix ->
   }
     .why = Por el neutro vuelve la corriente; por el { -ground-wire } no debe pasar ninguna. Si una caja los une por dentro, el metal que usted toca puede llevar corriente, y un { -gfci } puede fallar.
     .fix-known = No use { $any } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo. Nunca conecte el neutro con la tierra.
-    .fix-unknown = Busque “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado) en los papeles de { $about }, o pregunte al fabricante. Si no lo averigua, haga que un { -electrician } mire dentro. No abra nada usted mismo.
+    .fix-unknown = { $used ->
+        [no] No use { $any } hasta saberlo.
+       *[yes] Hasta saberlo, no cuente con ningún { -gfci } después de { $any }.
+      } Busque “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado) en los papeles de { $about }, o pregunte al fabricante o a un { -electrician }. No abra nada usted mismo.
 
 SHOCK006 = { $fix ->
     [home-made] Caja casera: { $about }

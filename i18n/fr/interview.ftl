@@ -479,12 +479,13 @@ ask-load-plug = Quelle fiche a-t-il ?
     .help = Deux lames et une broche ronde : 5-15P. Deux lames seulement : 1-15P.
     .row = Fiche
 
-ask-load-voltage = N’utilise-t-il que 240 V ?
-    .why = { $about }. Sa plaque dit 240 V, ou 120/240 V.
-    .help = Sa fiche apporte 120 V et 240 V. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés { -generator(form: "of") }. Un appareil pour 120/240 V, comme une { -camper } ou une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons cela.
+ask-load-voltage = Quelle tension utilise-t-il ?
+    .why = { $about }. Sa plaque dit 120 V, 240 V ou 120/240 V.
+    .help = Sa fiche apporte 120 V et 240 V. Ce qui utilise 120 V, comme presque tout dans une { -camper }, est sur une moitié { -generator(form: "of") }. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés. Un appareil pour 120/240 V, comme une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons le pire.
     .row = Tension qu’il utilise
+pick-load-voltage-120 = 120 V seulement
 pick-load-voltage-240 = 240 V seulement
-pick-load-voltage-120-240 = 120 V aussi
+pick-load-voltage-120-240 = 120 V et 240 V
 
 ask-load-wanted = Quelle est son importance ?
     .why = { $about }. S’il manque de puissance, le facultatif attend.

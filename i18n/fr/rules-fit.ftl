@@ -3,7 +3,6 @@
 FIT001 = { $fix ->
     [load] Aucune prise n’accepte la fiche de { $any }
     [bonding-plug] Il ne reste pas de place pour la fiche de liaison
-    [bonding-socket] Pas de place pour la fiche de liaison dans { $place }
     [dead] Aucune prise où entre la fiche de { $any } ne peut l’alimenter
     [part] La fiche de { $about } n’entre pas là où le plan la met
     [loose] Le plan ne branche { $place } nulle part : pas de courant pour { $about }
@@ -31,7 +30,6 @@ FIT001 = { $fix ->
         [loose] Ce qui y est branché ne reçoit pas de courant, et nous ne l’avons pas vérifié.
         [lost] Le plan met plus de fiches dans { $place } qu’il n’y a de places. Nous n’avons rien vérifié en aval de { $about }.
         [bonding-plug] Le plan dit qu’une fiche de liaison est en place, et elle occupe une place à elle seule. Toutes les places ordinaires { -generator(form: "of") } sont prises.
-        [bonding-socket] Le plan dit qu’une fiche de liaison est dans { $place }, et elle occupe une place à elle seule. D’autres choses y occupent toutes les places.
         [dead] Sa fiche entre quelque part, mais il n’y a là pas de courant, ou d’autres volts que sa forme ne promet.
        *[other] Une fiche qui n’entre pas n’a rien à faire là : la forme écarte les mauvais volts ou ampères.
       }
@@ -71,7 +69,6 @@ FIT001 = { $fix ->
     .fix-unusable = N’utilisez pas { $place }. Retirez cette pièce du plan, et branchez ailleurs ce qui a besoin de courant.
     .fix-unknown = Collez du ruban adhésif sur sa fiche : NE PAS UTILISER. Regardez-le de l’extérieur, et notez dans le plan ce que vous voyez.
     .fix-bonding-plug = Laissez-lui une place, ou notez dans le plan qu’elle n’est pas branchée. Ne la mettez jamais dans un répartiteur, un adaptateur ou une rallonge.
-    .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } supporte moins que sa forme ne le dit
     .why = Cela finit par la forme { $shape }, mais sa fiche est faite pour { $plug }.
@@ -134,14 +131,32 @@ FIT006 = { $fix ->
   }
     .why = { $fix ->
         [adapter] Il y arrive { $twice } et aucun neutre. Un appareil fait pour { $volts } y prend quatre fois sa puissance, et brûle avant qu’un disjoncteur se déclenche.
-        [leave] Sa fiche dit { $twice }, mais il y arrive { $volts } au plus, et aucun adaptateur n’y change rien. Un moteur bourdonne, ne démarre pas et surchauffe.
-        [look] Sa fiche dit { $twice }. Beaucoup de petits modèles de { -generator } ne donnent que { $volts }, et aucun adaptateur n’y change rien.
-       *[other] Sa fiche prend { $volts } et { $twice }. Ici il n’arrive que { $volts } : ses parties à { $twice } ne marchent pas.
+        [leave] { $inside ->
+            [yes] L’appareil est fait pour { $twice }
+           *[no] Sa fiche dit { $twice }
+          }, mais il y arrive { $volts } au plus, et aucun adaptateur n’y change rien. Un moteur bourdonne, ne démarre pas et surchauffe.
+        [look] { $inside ->
+            [yes] L’appareil est fait pour { $twice }
+           *[no] Sa fiche dit { $twice }
+          }. Beaucoup de petits modèles de { -generator } ne donnent que { $volts }, et aucun adaptateur n’y change rien.
+       *[other] { $inside ->
+            [yes] L’appareil prend { $volts } et { $twice }
+           *[no] Sa fiche prend { $volts } et { $twice }
+          }. Ici il n’arrive que { $volts } : ses parties à { $twice } ne marchent pas.
       }
     .fix-adapter = N’y branchez rien. Laissez à la maison l’adaptateur ou la rallonge qui finit ainsi.
-    .fix-leave = Laissez l’appareil à la maison, ou apportez { -generator(form: "a") } qui donne { $twice }. Ne changez jamais une fiche, et ne joignez jamais deux prises.
-    .fix-look = Cherchez « 240 V » sur la plaque { -generator(form: "of") }. D’ici là, ne branchez pas l’appareil. Ne changez jamais une fiche et ne joignez jamais deux prises.
-    .fix-part = Voyez dans son manuel s’il peut marcher à { $volts } seulement. Si le manuel ne le dit pas, ne le branchez pas.
+    .fix-leave = { $inside ->
+        [yes] Laissez l’appareil éteint
+       *[no] Laissez l’appareil à la maison
+      }, ou apportez { -generator(form: "a") } qui donne { $twice }. Ne changez jamais une fiche, et ne joignez jamais deux prises.
+    .fix-look = Cherchez « 240 V » sur la plaque { -generator(form: "of") }. D’ici là, { $inside ->
+        [yes] laissez l’appareil éteint
+       *[no] ne branchez pas l’appareil
+      }. Ne changez jamais une fiche et ne joignez jamais deux prises.
+    .fix-part = Voyez dans son manuel s’il peut marcher à { $volts } seulement. Si le manuel ne le dit pas, { $inside ->
+        [yes] laissez-le éteint
+       *[no] ne le branchez pas
+      }.
 
 FIT007 = { $fix ->
     [plate] Des fentes pour { $twice }, mais le plan dit { $volts } : { $about }

@@ -53,7 +53,11 @@ SHOCK004 = { $fix ->
     .fix-plug = Moteur arrêté, retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. Ne reliez et ne changez rien d’autre.
     .fix-sets = Faites-les fonctionner séparément tant que leur fabricant ne dit pas que vous pouvez joindre des modèles à neutre relié. Ne les ouvrez pas, et n’y changez rien.
     .fix-box = N’utilisez pas { $any } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même.
-    .fix-find-out = Cherchez dans le manuel { -generator(form: "of") } « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. Si vous utilisez un coffret, faites-le d’abord examiner par un { -electrician }. N’ouvrez rien, ne reliez rien et ne touchez pas au câblage vous-même.
+    .fix-find-out = { $used ->
+        [no] N’utilisez pas { $any } avant de le savoir.{" "}
+        [yes] Avant de le savoir, ne comptez sur aucun { -gfci } en aval de { $any }.{" "}
+       *[none] {""}
+      }Cherchez dans le manuel { -generator(form: "of") } « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. N’ouvrez rien, ne reliez rien et ne touchez pas au câblage vous-même.
     .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->
@@ -62,7 +66,10 @@ SHOCK005 = { $fix ->
   }
     .why = Le fil neutre ramène le courant ; le { -ground-wire } ne devrait pas en porter. Si un coffret les relie à l’intérieur, du métal que vous touchez peut porter du courant, et un { -gfci } peut ne pas fonctionner.
     .fix-known = N’utilisez pas { $any } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même. Ne reliez jamais le neutre et la terre.
-    .fix-unknown = Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans les papiers de { $about }, ou demandez au fabricant. Si rien ne le dit, faites regarder à l’intérieur par un { -electrician }. N’ouvrez rien vous-même.
+    .fix-unknown = { $used ->
+        [no] N’utilisez pas { $any } avant de le savoir.
+       *[yes] Avant de le savoir, ne comptez sur aucun { -gfci } en aval de { $any }.
+      } Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans les papiers de { $about }, ou demandez au fabricant ou à un { -electrician }. N’ouvrez rien vous-même.
 
 SHOCK006 = { $fix ->
     [home-made] Coffret fait maison : { $about }

@@ -18,7 +18,7 @@ use crate::sharing::model::{Fixed, FixedRow};
 use crate::sharing::set::LoadSet;
 use crate::sharing::start;
 use crate::supply::drop::{Flow, Running, lost};
-use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::supply::{Legs, NodeIx, NodeKind, Supply};
 use crate::verdict::Grounding;
 
 /// How a limit is exceeded.
@@ -65,7 +65,8 @@ pub struct Step {
     pub at: Id,
     /// The greatest current on a leg of the generator at that moment.
     pub peak_amps: Current,
-    /// The legs of the generator in use by then. With two, the amps are those of one.
+    /// The legs of the generator in use by then. With two, the amps are those of one. Empty if it is one of two, and
+    /// nobody knows which.
     #[serde(serialize_with = "leg_names")]
     pub legs: &'static [Leg],
 }
@@ -77,7 +78,7 @@ pub struct AtBreaker {
     pub breaker: Id,
     /// The current with everything on, on the busiest leg.
     pub amps: Current,
-    /// The legs in use there. With two, the amps are those of one.
+    /// The legs in use there. With two, the amps are those of one. Empty if it is one of two, and nobody knows which.
     #[serde(serialize_with = "leg_names")]
     pub legs: &'static [Leg],
 }
@@ -261,9 +262,10 @@ fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
     told.collect()
 }
 
-/// Returns the legs that something draws on.
-fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg] {
+/// Returns the legs that something draws on. `either`: it is on one leg, which one being unknown, and counts on both.
+fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64, either: bool) -> &'static [Leg] {
     match legs {
+        [_, _] if either => &[],
         [one, other] if on_leg(one) == 0 && on_leg(other) > 0 => &legs[1..],
         [one, other] if on_leg(other) == 0 && on_leg(one) > 0 => &legs[..1],
         _ => legs,
@@ -389,6 +391,12 @@ impl Scene<'_> {
         list
     }
 
+    /// Whether a load draws on one leg only and nobody knows which.
+    fn on_either(&self, load: usize, place: NodeIx) -> bool {
+        let node = self.supply.node(place);
+        node.on_either() || node.legs == Legs::Both && self.units[load].volts == self.supply.volts
+    }
+
     /// Returns how much starting exceeds running, in millivolt-amperes.
     fn step(&self, load: usize) -> i64 {
         let unit = &self.units[load];
@@ -437,10 +445,11 @@ impl Scene<'_> {
         let Some(order) = start::order(&fixed, &LoadSet::below(count), &first) else {
             return Vec::new();
         };
-        let mut so_far = LoadSet::default();
+        let (mut so_far, mut either) = (LoadSet::default(), true);
         let mut steps = Vec::new();
         for at in order {
             so_far.insert(at);
+            either &= self.on_either(on[at].0, on[at].1);
             if runs(at) {
                 continue;
             }
@@ -448,11 +457,11 @@ impl Scene<'_> {
                 let row = legs.iter().position(|it| it == leg).map(|row| &fixed.rows[row]);
                 row.map_or(0, |row| row.sum(&so_far) + row.peak_of(at))
             };
-            let drawn_on = drawn_on(legs, on_leg);
+            let drawn_on = drawn_on(legs, on_leg, either);
             steps.push(Step {
                 load: self.units[on[at].0].id.clone(),
                 at: self.supply.node(on[at].1).id.clone(),
-                peak_amps: self.amps(drawn_on.iter().map(on_leg).max().unwrap_or(0)),
+                peak_amps: self.amps(legs.iter().map(on_leg).max().unwrap_or(0)),
                 legs: drawn_on,
             });
         }
@@ -482,8 +491,10 @@ impl Scene<'_> {
                     let (long, short) = self.through(at, *leg);
                     long + short
                 };
-                let legs = drawn_on(node.legs.all(), on_leg);
-                let amps = legs.iter().map(on_leg).max().filter(|amps| *amps > 0)?;
+                let past = |place: NodeIx| self.supply.up(place).any(|(ix, _)| ix == at);
+                let either = self.on.iter().all(|(load, place)| !past(*place) || self.on_either(*load, *place));
+                let amps = node.legs.all().iter().map(on_leg).max().filter(|amps| *amps > 0)?;
+                let legs = drawn_on(node.legs.all(), on_leg, either);
                 let sunk = settled.map_or(Current::ZERO, |flow| flow.through(at));
                 Some(AtBreaker { breaker: node.id.clone(), amps: self.amps(amps).max(sunk), legs })
             })
@@ -752,6 +763,31 @@ mod tests {
         assert!(!answer.may && !answer.any_order && !answer.order.is_empty());
         assert_eq!(answer.over[0].passed, Passed::Starting);
         assert_eq!(answer.over[0].by, Some(id("pump")));
+    }
+
+    /// 12 A at 120 V in a camper of 50 A are on one half of the generator, and nobody knows which. If nobody knows the
+    /// voltage either, they count on both.
+    #[test]
+    fn what_uses_120_volts_in_a_camper_is_told_on_one_leg() {
+        for (volts, step, breaker) in
+            [("voltage = \"120 V\"\n", " on one leg", " A\n"), ("", " on A and up to 12 A on B", " A on B\n")]
+        {
+            let (plan, report) = of(&format!(
+                "format = 1\nregion = \"north-america\"\n[site]\nground = \"dry\"\nsleepers_at = \"60 ft\"\n\
+                 altitude = \"0 ft\"\nair = \"70 °F\"\nco_alarm = true\nfeeds_building = false\nstands = \"open\"\n\
+                 [generator]\nname = \"set\"\nrated = \"5500 W\"\npeak = \"6800 W\"\nvoltage = \"120/240 V\"\n\
+                 neutral = \"bonded\"\nbonding_plug = false\n\
+                 [[generator.outlet]]\nid = \"main\"\nshape = \"14-50R\"\nbreaker = \"50 A\"\ngfci = true\n\
+                 [[box]]\nid = \"camper\"\nkind = \"camper\"\nfrom = \"main\"\ninlet = \"14-50P\"\n\
+                 [[load]]\nid = \"roof\"\nname = \"Roof\"\nkind = \"electronic\"\ncurrent = \"12 A\"\n{volts}\
+                 on = \"camper\"\nhours = [\"10:00-11:00\"]\n"
+            ));
+            let answer = ask(&plan, &report, &[id("roof")], &[]);
+            let told = crate::words::Words::english().may(&report, &answer, 2000).replace('\u{a0}', " ");
+            assert!(told.contains(&format!("up to 12 A{step}\n")), "{told}");
+            let of_main = told.lines().find(|line| line.contains("breaker of “main”")).expect("its reading");
+            assert!(format!("{of_main}\n").ends_with(breaker), "{told}");
+        }
     }
 
     /// A range with a four-slot plug, which may or may not use only 240 V. All of it is assumed to be on one half, and

@@ -228,8 +228,33 @@ fn what_runs_in_a_camper_of_50_a_may_be_on_one_half() {
     };
     assert_eq!([of("roof"), of("microwave")], [120_000, 240_000]);
     let legs: Vec<&str> =
-        (report.figures.assumed.iter()).filter(|it| it.why == "load-one-leg").map(|it| it.field.as_str()).collect();
-    assert_eq!(legs, ["load.roof.legs", "load.converter.legs"]);
+        (report.figures.assumed.iter()).filter(|it| it.why == "load-voltage").map(|it| it.field.as_str()).collect();
+    assert_eq!(legs, ["load.roof.voltage", "load.converter.voltage"]);
+}
+
+/// A camper of 50 A on one leg: what is for 120 V runs, and so does what may be, by its amps. What is for 240 V is built
+/// in, so it is told to stay off and not to stay at home.
+#[test]
+fn what_is_built_in_and_lacks_240_volts_stays_off() {
+    let step = "[[cord]]\nid = \"step\"\nfrom = \"rv\"\nplug = \"TT-30P\"\nends = [\"14-50R\"]\nwire = \"10 AWG\"\n\
+                conductors = 3\nlength = \"1 ft\"\noutdoor = true\ncoiled = false\n[[box]]";
+    let told = |draws: &str| {
+        let report = report(&[
+            ("[[box]]", step),
+            ("from = \"rv\"\ninlet = \"TT-30P\"\nbreaker = \"30 A\"", "from = \"step\"\ninlet = \"14-50P\""),
+            ("running = \"1350 W\"\npower_factor = 0.95", draws),
+        ]);
+        let words = crate::words::Words::english();
+        let of_it = report.findings.iter().filter(|it| it.area == "fit" && it.about.contains(&id("microwave")));
+        of_it.map(|it| (it.code, words.finding(it, &report.figures.loads).fix)).collect::<Vec<_>>()
+    };
+    assert_eq!(told("current = \"10 A\""), []);
+    assert_eq!(told("current = \"10 A\"\nvoltage = \"120 V\""), []);
+    for (voltage, says) in [("240 V", "Leave it switched off, or bring"), ("120/240 V", "leave it switched off.")] {
+        let told = told(&format!("current = \"10 A\"\nvoltage = \"{voltage}\""));
+        let [("FIT006", text)] = &told[..] else { panic!("{told:?}") };
+        assert!(text.contains(says), "{text}");
+    }
 }
 
 /// No remedy moves what is inside to another outlet or the other half. Only the camper itself can move.

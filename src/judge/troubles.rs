@@ -111,7 +111,6 @@ const DEEDS: &[Deed] = &[
         ("SHOCK013", "shared"),
         ("SHOCK013", "plug-out"),
         ("FIT001", "bonding-plug"),
-        ("FIT001", "bonding-socket"),
     ]),
     // Add a GFCI where people plug in. Loads that fit nowhere else wait for it.
     of_all(&[

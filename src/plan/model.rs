@@ -816,6 +816,8 @@ impl Load {
 /// What a load uses of a plug with both hots and a neutral.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Uses {
+    /// Only 120 V from one of the hots to neutral, as nearly all that runs in a camper.
+    V120,
     /// Only the 240 V between the hots, which loads both legs equally.
     V240,
     /// Also 120 V from the hots to neutral, split in any way.
@@ -823,7 +825,8 @@ pub enum Uses {
 }
 
 impl Choice for Uses {
-    const ALL: &'static [(Self, &'static str)] = &[(Self::V240, "240 V"), (Self::V120AndV240, "120/240 V")];
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::V120, "120 V"), (Self::V240, "240 V"), (Self::V120AndV240, "120/240 V")];
 }
 
 /// The electrical behavior of a load.

@@ -674,13 +674,20 @@ impl Report {
         let open = |it: &Verdict| it.admits == Admits::Everything && it.loads.is_empty() && !it.bonding_plug;
         let limits = &self.figures.limits;
         let works = |limit: &Limit| limit.shock.state == ShockState::Works;
-        let feeds = |beyond: &Limit| {
-            let mut way = beyond.path.iter().skip_while(|part| *part != id).skip(1);
-            beyond.id != *id && way.any(|part| self.usable(part))
-        };
         self.verdict(id).is_some_and(open)
             && limits.iter().any(|limit| limit.id == *id && !works(limit))
-            && !limits.iter().any(feeds)
+            && !limits.iter().any(|beyond| beyond.id != *id && beyond.path.contains(id) && self.used(&beyond.id))
+    }
+
+    /// Whether this cord or box, or anything past it, has a receptacle that is there to be used. Nobody is sent to plug
+    /// in what leads only to what must not be used, or to what the plan uses for nothing.
+    #[must_use]
+    pub fn leads_on(&self, part: &Id) -> bool {
+        self.figures.limits.iter().any(|limit| limit.path.contains(part) && self.used(&limit.id))
+    }
+
+    fn used(&self, receptacle: &Id) -> bool {
+        self.usable(receptacle) && !self.idle(receptacle)
     }
 
     /// Returns the finding whose words explain a reason. Of the findings about the same part that are cleared together,

@@ -268,6 +268,10 @@ pub(super) fn needs<'a>(
         .filter_map(|facts| {
             let load = *loads.get(&facts.of)?;
             let placed = seats.get(&facts.id).copied();
+            // What got hot is plugged in nowhere, so it draws nothing and holds no socket. Rule CORD009 says why.
+            if left.get(&facts.id) == Some(&"hot") {
+                return None;
+            }
             let by_gear = match left.get(&facts.id) {
                 Some(&"refused") => true,
                 Some(&"too-large") => guessed(supply, load, facts),

@@ -222,7 +222,8 @@ impl<'a> Setting<'a> {
             if supply.limit(ix).short.milliamps() <= 0 || verdicts.no_loads(ix).is_some() {
                 continue;
             }
-            let there = units.iter().filter(|unit| on(unit) == Some(&node.id));
+            // What got hot is plugged in nowhere.
+            let there = units.iter().filter(|unit| unit.barred != Some("hot") && on(unit) == Some(&node.id));
             let mut settled = u32::try_from(there.clone().count()).unwrap_or(u32::MAX);
             let each = there.map(|unit| (&plan.loads[unit.load], 1));
             if settled > free && one_by_one(&each).is_some_and(|most| most <= beside_gear) {
@@ -799,17 +800,18 @@ fn fits_at(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
     let NodeKind::Receptacle { shape, .. } = node.kind else {
         return false;
     };
+    let one_leg = unit.volts == supply.volts || unit.either_volts;
     let fed = match unit.plug.0.circuit() {
         Circuit::OneLeg => matches!(node.legs, Legs::One(_)),
         Circuit::TwoLegs => matches!(node.legs, Legs::Between | Legs::Both),
         Circuit::TwoLegsNeutral => match node.legs {
             Legs::Both => true,
-            Legs::One(_) => unit.volts == supply.volts,
+            Legs::One(_) => one_leg,
             Legs::Between => false,
         },
     };
     // If the generator's voltage is unknown, only one leg is certain.
-    let sure = supply.volts_known || unit.volts == supply.volts;
+    let sure = supply.volts_known || one_leg;
     shape.takes(unit.plug) && fed && sure
 }
 

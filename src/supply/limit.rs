@@ -114,6 +114,25 @@ impl Supply {
         path
     }
 
+    /// Returns the main breaker that everything past this node runs through, with its marking: that of a box or camper
+    /// which alone is fed from here. `None` if there is none, or nobody has read it. It stops an overload on this side
+    /// of it as well, but no short circuit.
+    #[must_use]
+    pub fn main_past(&self, at: NodeIx) -> Option<(NodeIx, Current)> {
+        let only = |at: NodeIx| {
+            let mut fed = self.fed_from(at);
+            // Something else may go into a second socket.
+            let single = !matches!(self.node(at).kind, NodeKind::Receptacle { sockets, .. } if sockets > 1);
+            fed.next().filter(|_| single && fed.next().is_none()).map(|(next, _)| next)
+        };
+        std::iter::successors(only(at), |at| only(*at)).find_map(|next| match self.node(next).kind {
+            NodeKind::Breaker { marked: Some(marked), .. } if !self.node(next).assumed_breaker() => {
+                Some((next, marked))
+            }
+            _ => None,
+        })
+    }
+
     /// Returns the marking on a receptacle's own breaker, if it has one and the marking is known. A breaker at the
     /// other end of a cord does not count.
     #[must_use]

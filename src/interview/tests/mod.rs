@@ -856,7 +856,7 @@ fn what_uses_240_volts_only_is_asked_where_it_may_be() {
         ];
         Machine::new(drafted(&[&SET[..], &heater].concat()))
     };
-    for (text, uses) in [("240", Uses::V240), ("120-240", Uses::V120AndV240)] {
+    for (text, uses) in [("120", Uses::V120), ("240", Uses::V240), ("120-240", Uses::V120AndV240)] {
         let mut machine = heater("L14-30P");
         assert_eq!(machine.question().key, "load.1.voltage");
         machine.answer(Input::Answer(text.into())).expect("an answer");

@@ -2,7 +2,7 @@
 //! rest of the plan.
 
 use crate::plan::row::Part;
-use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Leg, LoadKind, Outlet, Plan};
+use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Leg, LoadKind, Outlet, Plan, Uses};
 use crate::quantity::{Current, Power};
 use crate::supply::{UNKNOWN_RATED, leg_taken};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
@@ -90,7 +90,10 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
                     let each = Current::from_milliamps(power.milliwatts() / 240);
                     load.running = Answer::Known(Draw::Current(each));
                 }
-                "legs" => load.answer_best("voltage")?,
+                // The same amps are fewer watts.
+                "voltage" if matches!(load.running, Answer::Known(Draw::Current(_))) => {
+                    load.voltage = Answer::Known(Uses::V120);
+                }
                 _ => load.answer_best(name)?,
             }
         }

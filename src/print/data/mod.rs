@@ -587,7 +587,7 @@ impl<'a> Context<'a> {
     /// Returns what is plugged into any of these receptacles: parts, then everything else.
     fn plugged_into(&self, ids: &[Id]) -> Vec<String> {
         let there = self.plan.gear().filter(|it| it.from.is_some_and(|from| ids.contains(from)));
-        let parts = there.filter(|it| self.feed(it.id).is_some() && self.report.usable(it.id));
+        let parts = there.filter(|it| self.feed(it.id).is_some() && self.report.leads_on(it.id));
         let parts = parts.map(|it| it.id.to_string());
         let others = ids.iter().flat_map(|id| self.plugged_in(id));
         parts.chain(others).collect()

@@ -137,6 +137,21 @@ fn no_label_invites_to_an_outlet_without_protection_that_nothing_is_planned_for(
     }
 }
 
+/// A cord that feeds only a box that must not be used is not told to be plugged in, on the label of its outlet or its
+/// own. Near miss: the box may be used.
+#[test]
+fn no_label_sends_anyone_to_plug_in_what_leads_nowhere() {
+    let told = |bond: &str| {
+        let box_of = include_str!("../../../tests/plans/usual/b08-bonded-box.toml").replace("bond = true", bond);
+        let drawn = drawn(&box_of, "roll-62");
+        let label = named(&drawn, "twist").iter().take_while(|(text, _)| text != "long");
+        let text = label.map(|(text, _)| text.to_lowercase()).collect::<Vec<_>>().join(" ");
+        text.contains("plug in here")
+    };
+    assert!(told("bond = false"));
+    assert!(!told("bond = true") && !told("bond = \"unknown\""));
+}
+
 /// Even a GFCI cord may draw no more than the outlet's limit.
 #[test]
 fn where_only_a_gfci_cord_may_go_in_the_limit_is_told() {

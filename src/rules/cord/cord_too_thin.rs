@@ -4,7 +4,7 @@ use crate::plan::{Cord, Id};
 use crate::quantity::Current;
 use crate::rules::demand::{Need, busiest, planned};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, Node, NodeIx, UNKNOWN_CORD};
+use crate::supply::{LimitReason, NodeIx, UNKNOWN_CORD};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::conductor::{flexible_ampacity, in_air};
 use crate::verdict::own_limit;
@@ -98,7 +98,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     for (ix, node) in facts.supply.cords().filter(|(_, node)| node.reason != LimitReason::NotFed) {
         // If only the heat makes it too much, rule CORD006 reports it.
         let limit = node.when_cool;
-        if stops_first(facts, node, limit) {
+        if stops_first(facts, ix, limit) {
             continue;
         }
         let Some(Asked { demand, about }) = asked(facts, &needs, ix, limit) else {
@@ -138,11 +138,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
-/// Whether a breaker, or the generator itself, stops a current above this cord's limit, so that no cord rule has
-/// anything to report.
-pub(super) fn stops_first(facts: &Facts<'_>, cord: &Node, limit: Current) -> bool {
+/// Whether a breaker on either side of this cord, or the generator itself, stops a current above its limit, so that no
+/// cord rule has anything to report.
+pub(super) fn stops_first(facts: &Facts<'_>, cord: NodeIx, limit: Current) -> bool {
     let own = own_limit(facts.plan, facts.supply);
-    cord.protected_at.is_some_and(|(_, breaker)| breaker <= limit) || own.is_some_and(|own| own.spares(limit))
+    let breakers = facts.supply.node(cord).protected_at.into_iter().chain(facts.supply.main_past(cord));
+    breakers.map(|(_, breaker)| breaker).any(|breaker| breaker <= limit) || own.is_some_and(|own| own.spares(limit))
 }
 
 /// A demand beyond a cord's limit.
@@ -220,6 +221,38 @@ mod tests {
             let found = found.iter().find(|found| found.code == "CORD001").expect("found");
             assert_eq!(found.signal, signal, "{coiled}");
         }
+    }
+
+    /// Twice 16.7 A inside a camper, past 10 AWG, 30 A, on a breaker of 50 A. Only a main breaker that somebody has
+    /// read stops that, and only if it is no larger than what the cord carries as it lies.
+    #[test]
+    fn a_camper_s_own_main_breaker_stops_an_overload_of_its_adapter() {
+        let told = |main: &str, coiled: &str| {
+            let camper = format!("{main}\n[[box]]\nid = \"box\"");
+            let coiled = format!("coiled = {coiled}");
+            let report = crate::rules::testing::report(&[
+                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"14-50R\"\nbreaker = \"50 A\" # twist"),
+                ("plug = \"L5-30P\" # long\nends = [\"L5-30R\"]", "plug = \"14-50P\"\nends = [\"TT-30R\"]"),
+                ("coiled = false # long", coiled.as_str()),
+                ("from = \"long\"\ninlet", "inlet"),
+                ("[[box]]\nid = \"box\"", camper.as_str()),
+                ("running = \"1500 W\"", "running = \"2000 W\""),
+                ("running = \"50 W\"", "running = \"2000 W\""),
+                ("plug = \"5-15P\" # kettle\non = \"left\" # kettle", "on = \"camper\""),
+                ("plug = \"5-15P\" # fan\non = \"right\" # fan", "on = \"camper\""),
+            ]);
+            let told = report.findings.iter().filter(|found| matches!(found.code, "CORD001" | "OVER001" | "OVER006"));
+            let mut told: Vec<(&str, Signal)> = told.map(|found| (found.code, found.signal)).collect();
+            told.sort_unstable_by_key(|(code, _)| *code);
+            told
+        };
+        let camper = "[[box]]\nid = \"camper\"\nkind = \"camper\"\nfrom = \"long\"\ninlet = \"TT-30P\"";
+        let read = format!("{camper}\nbreaker = \"30 A\"");
+        let (cord, over) = (("CORD001", Signal::Danger), ("OVER006", Signal::Warning));
+        assert_eq!(told(&read, "false"), [("OVER001", Signal::Caution), over]);
+        assert_eq!(told(camper, "false"), [cord, ("OVER001", Signal::Warning), over]);
+        assert_eq!(told(&read, "true"), [cord, ("OVER001", Signal::Caution), over]);
     }
 
     /// 12 AWG carries 25 A and 16 AWG 13 A (NEC table 400.5(A)(1)), and a 5-15P 15 A. A cord of 16 AWG longer than

@@ -98,6 +98,27 @@ mod tests {
         assert_eq!(signal(&[no_cord, no_box]), None);
     }
 
+    /// A load that must not be plugged in holds no socket, and no rule sends anyone to plug it in. Near miss: one that
+    /// may be leaves no socket for the other.
+    #[test]
+    fn what_got_hot_leaves_its_socket() {
+        for (hot, free) in [("hot = true", true), ("hot = false", false)] {
+            let on = format!("on = \"left\"\n{hot}");
+            let report = report(&[
+                ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L5-20R\"\nbreaker = \"20 A\""),
+                ("shape = \"5-15R\" # left", "shape = \"5-15R\"\nsockets = 1"),
+                ("shape = \"5-15R\" # right", "shape = \"TT-30R\""),
+                ("on = \"left\" # kettle", on.as_str()),
+                ("on = \"right\" # fan", ""),
+            ]);
+            let [kettle, fan] = ["kettle", "fan"].map(|id| Id::new(id).expect("an id"));
+            assert_eq!(report.figures.sharing.place(&fan).is_some(), free, "{hot}");
+            assert_eq!(report.figures.sharing.place(&kettle).is_some(), !free, "{hot}");
+            let told = report.findings.iter().filter(|it| it.about.contains(&kettle)).map(|it| it.code);
+            assert_eq!(told.collect::<Vec<_>>(), if free { vec!["CORD009"] } else { vec![] }, "{hot}");
+        }
+    }
+
     /// The plug of what is in a hot outlet got as hot, even if it may leave that outlet.
     #[test]
     fn what_is_in_a_hot_outlet_runs_nowhere() {

@@ -54,7 +54,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // Laid out first, and then as it lies. More than it carries that way in any air is for rule CORD001.
         let both = [(node.unwound, node.laid_out, "less"), (node.rating, node.when_cool, "unwind")];
         let asked = both.into_iter().find_map(|(hot, cool, fix)| {
-            if hot >= cool || stops_first(facts, node, hot) {
+            if hot >= cool || stops_first(facts, ix, hot) {
                 return None;
             }
             let asked = asked(facts, &needs, ix, hot).filter(|asked| asked.demand <= cool)?;

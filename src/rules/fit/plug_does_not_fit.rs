@@ -13,18 +13,7 @@ pub(super) const RULE: Rule = Rule {
     area: "fit",
     worst: Signal::Danger,
     sources: &[cite::WD_6],
-    fixes: &[
-        "load",
-        "dead",
-        "part",
-        "lost",
-        "bonding-plug",
-        "bonding-socket",
-        "loose",
-        "misplaced",
-        "unusable",
-        "unknown",
-    ],
+    fixes: &["load", "dead", "part", "lost", "bonding-plug", "loose", "misplaced", "unusable", "unknown"],
     check,
     #[cfg(test)]
     fires: &[
@@ -42,6 +31,16 @@ pub(super) const RULE: Rule = Rule {
             ("bonding_plug = false", "bonding_plug = true"),
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             ("on = \"left\" # kettle", "on = \"front\""),
+        ],
+        // The same with a cord in it.
+        &[
+            ("bonding_plug = false", "bonding_plug = true"),
+            ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
+            (
+                "[[cord]]",
+                "[[cord]]\nid = \"other\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"12 AWG\"\n\
+                 conductors = 3\nlength = \"10 ft\"\noutdoor = true\ncoiled = false\n[[cord]]",
+            ),
         ],
         // A cord in the one socket where the plan has the bonding plug, beside a free outlet.
         &[
@@ -185,20 +184,16 @@ fn loose(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
     parts
 }
 
-/// Whether a household socket of the generator is left for the bonding plug, in the outlet where the plan has it or in
-/// any.
+/// Whether a household socket of the generator is left for the bonding plug.
 fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
     let needs = facts.needs();
-    let said = facts.plan.generator.bonding_plug_in.as_ref();
     let mut outlets = facts.plan.generator.outlets.iter();
     outlets.any(|outlet| {
-        if said.is_some_and(|said| *said != outlet.id) {
-            return false;
-        }
         let Some(ix) = facts.supply.receptacle(&outlet.id) else {
             return false;
         };
-        let loads = needs.iter().filter(|need| need.at == Some(ix)).count();
+        // A load that the plug keeps out has no socket there.
+        let loads = needs.iter().filter(|need| need.at == Some(ix) && need.placed()).count();
         let taken = facts.supply.fed_from(ix).count() + loads;
         outlet.shape.takes(Plug::BONDING) && taken < usize::from(outlet.plugs().1)
     })
@@ -328,6 +323,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .loads
         .iter()
         .filter(|load| !wrong_volts.contains(&load.id))
+        // What is built into a camper has no plug, and rule FIT006 reports its voltage.
+        .filter(|load| facts.plan.around(load).is_none())
         .filter(|load| crowded.iter().all(|(id, _)| **id != load.id))
         // Of a detached part and what is on it, only the part is reported.
         .filter(|load| load.on.as_ref().is_none_or(|on| facts.supply.receptacle(on).is_some()))
@@ -392,14 +389,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let adapter = adapted(facts, &first);
         found.add(Signal::Caution, about, values([]), "part", adapter);
     }
-    if facts.plan.generator.bonding_plug == Answer::Known(true) && !bonding_plug_fits(facts) {
-        match facts.plan.generator.bonding_plug_in.clone() {
-            Some(at) => {
-                let place = values([("place", Value::Parts(vec![at.clone()]))]);
-                found.add(Signal::Caution, vec![at], place, "bonding-socket", values([]));
-            }
-            None => found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([])),
-        }
+    // Where the plan says which outlet it is in, everything else there gives way to it.
+    let set = &facts.plan.generator;
+    if set.bonding_plug == Answer::Known(true) && set.bonding_plug_in.is_none() && !bonding_plug_fits(facts) {
+        found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([]));
     }
     let on_loose = loose(facts);
     without_socket(facts, &on_loose, found);

@@ -1,6 +1,6 @@
 #![doc = include_str!("../../../i18n/en/explain/FIT006.md")]
 
-use crate::plan::{Id, System};
+use crate::plan::{Answer, Id, System, Uses};
 use crate::quantity::Voltage;
 use crate::rules::prelude::*;
 use crate::supply::Legs;
@@ -114,26 +114,39 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if !traps.is_empty() {
         found.add(Signal::Danger, traps, volts(), "adapter", values([]));
     }
-    let unserved = unserved(facts);
-    if !unserved.is_empty() {
+    // What is built into a camper cannot be left at home or unplugged.
+    let built_in = |load: &Id| facts.plan.load(load).is_some_and(|load| facts.plan.around(load).is_some());
+    let apart = |loads: Vec<Id>| {
+        let (built_in, loose): (Vec<Id>, Vec<Id>) = loads.into_iter().partition(built_in);
+        [(false, loose), (true, built_in)].into_iter().filter(|(_, loads)| !loads.is_empty())
+    };
+    for (inside, unserved) in apart(unserved(facts)) {
         let fix = if facts.plan.generator.voltage.is_known() { "leave" } else { "look" };
+        let inside = values([("inside", Value::yes_no(inside))]);
         let mut shown = volts();
+        shown.extend(inside.clone());
         shown.insert("unfed", Value::Parts(unfed(facts, &unserved)));
-        found.add(Signal::Warning, unserved, shown, fix, values([]));
+        found.add(Signal::Warning, unserved, shown, fix, inside);
     }
     let halved: Vec<Id> = facts
         .plan
         .loads
         .iter()
         .filter(|load| {
-            let plug = load.plug.known();
-            plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral) && !load.needs_240()
+            let both = match facts.plan.around(load) {
+                Some(camper) => camper.inlet.known().filter(|_| load.voltage == Answer::Known(Uses::V120AndV240)),
+                None => load.plug.known().filter(|_| load.voltage != Answer::Known(Uses::V120)),
+            };
+            both.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral) && !load.needs_240()
         })
         .filter(|load| matches!(feed_of(facts, &load.id), Some(Legs::One(_))))
         .map(|load| load.id.clone())
         .collect();
-    if !halved.is_empty() {
-        found.add(Signal::Caution, halved, volts(), "part", values([]));
+    for (inside, halved) in apart(halved) {
+        let inside = values([("inside", Value::yes_no(inside))]);
+        let mut shown = volts();
+        shown.extend(inside.clone());
+        found.add(Signal::Caution, halved, shown, "part", inside);
     }
 }
 

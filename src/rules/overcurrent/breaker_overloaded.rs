@@ -134,7 +134,8 @@ const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"")
 /// Parts on one path that are overloaded by loads on at the same time.
 #[derive(Clone, Debug)]
 pub(in crate::rules) struct Overload<'a> {
-    /// The part with the lowest limit comes first; the one nearest the generator if several are equal.
+    /// The part with the lowest limit comes first. Of several equal ones it is one that trips, which spares the others,
+    /// and of these the one nearest the generator.
     pub parts: Vec<NodeIx>,
     /// The loads on then, on the busier leg.
     on: Vec<Need<'a>>,
@@ -232,7 +233,9 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
         match same.or_else(|| below.first().filter(|_| explained)) {
             Some(known) if list[*known].musts || !over.musts => {
                 let known = &mut list[*known];
-                if known.beyond == over.beyond && over.limit <= known.limit {
+                let trips = |it: &Overload<'_>| facts.supply.node(it.parts[0]).reason.enforced();
+                let first = over.limit < known.limit || over.limit == known.limit && trips(&over) >= trips(known);
+                if known.beyond == over.beyond && first {
                     over.parts.append(&mut known.parts);
                     over.musts |= known.musts;
                     *known = over;

@@ -43,6 +43,15 @@ pub(super) const RULE: Rule = Rule {
             ("running = \"1500 W\"", "running = \"890 W\""),
             ("power_factor = 1.0", "power_factor = 0.5"),
         ],
+        // 20 A on each leg of 15 A, of something that may be for 120 V or 240 V.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"L14-30R\"\nbreaker = \"30 A\" # twist"),
+            ("from = \"twist\"\n", ""),
+            ("running = \"1500 W\"", "current = \"20 A\""),
+            ("plug = \"5-15P\" # kettle\non = \"left\" # kettle", "plug = \"L14-30P\"\non = \"twist\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
         // 16.7 A on a leg of 15 A, and then 12.5 A and 3.3 A.
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\""), ("running = \"1500 W\"", "running = \"2000 W\"")],
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\""), ("running = \"50 W\"", "running = \"400 W\"")],
@@ -185,14 +194,14 @@ impl<'a> Judge<'_, 'a> {
         }
         let mut shown = self.shown((self.sum)(&busiest.on));
         let mut fix_values = values([]);
+        // What draws only on the other half is not in the sum.
+        let halves = Halves::of(facts, &busiest.on);
+        let on = if self.fixes[1] == "leg" { halves.fuller() } else { busiest.on.clone() };
+        let busiest = &Busiest { minute: busiest.minute, on };
         let mut about = busiest.ids();
         let fix = match beside(&busiest.on, |on| self.fits(on)) {
             Beside::Nothing if self.fixes[1] == "turns" && busiest.on.iter().all(Need::any_time) => "hours",
             Beside::Nothing if self.fixes[1] == "leg" => {
-                let halves = Halves::of(facts, &busiest.on);
-                if halves.known() {
-                    about = ids(&halves.fuller());
-                }
                 let spread = halves.least().filter(|least| *least > self.limit);
                 if halves.known() || spread.is_some() {
                     // However these are spread, only the certain amount.
@@ -318,6 +327,35 @@ mod tests {
             let found = found.iter().find(|it| it.code == "POWER001").expect("found");
             let ids: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
             assert_eq!(ids, named, "{leg}");
+        }
+    }
+
+    /// A breathing machine and a kettle are too much for their half. Another breathing machine on the other half has no
+    /// part in that, unless it may be on theirs.
+    #[test]
+    fn no_life_on_the_other_half_is_named() {
+        for (leg, life) in [("leg = \"B\"", vec!["fan"]), ("", vec!["fan", "lamp"])] {
+            let twist = format!("breaker = \"30 A\"\n{leg}");
+            let lamp = "[[load]]\nid = \"lamp\"\nname = \"Lamp\"\nkind = \"medical\"\nrunning = \"20 W\"\n\
+                        hours = [\"18:00-23:00\"]\nplug = \"5-15P\"\non = \"right\"\n[[load]]\nid = \"fan\"";
+            let found = findings(&[
+                super::LIFE,
+                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nsockets = 2\nleg = \"A\""),
+                ("breaker = \"30 A\" # twist", twist.as_str()),
+                ("on = \"left\" # kettle", "on = \"front\""),
+                ("[[load]]\nid = \"fan\"", lamp),
+                ("on = \"right\" # fan", "on = \"front\""),
+                ("running = \"50 W\"", "running = \"400 W\""),
+            ]);
+            let found = found.iter().find(|it| it.code == "POWER001").expect("found");
+            let mut named = match &found.values["life"] {
+                Value::Parts(named) => named.clone(),
+                other => panic!("{other:?}"),
+            };
+            named.sort_unstable();
+            let named: Vec<&str> = named.iter().map(crate::plan::Id::as_str).collect();
+            assert_eq!(named, life, "{leg}");
         }
     }
 

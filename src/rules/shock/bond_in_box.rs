@@ -1,5 +1,6 @@
 #![doc = include_str!("../../../i18n/en/explain/SHOCK005.md")]
 
+use crate::plan::Id;
 use crate::rules::prelude::*;
 use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
 
@@ -27,6 +28,19 @@ pub(super) const RULE: Rule = Rule {
     spares: &[&[], &[("bond = false", "")]],
 };
 
+/// Returns whether these boxes may be used until somebody knows how they are wired, in the words of every finding that
+/// sends the reader to find out: `no` if any must not be, and `none` if there are none.
+pub(super) fn used(facts: &Facts<'_>, boxes: &[Id]) -> Value {
+    let refused = |id: &Id| {
+        let mut points = facts.supply.points();
+        points.any(|(at, node)| node.id == *id && node.kind.is_gear() && facts.verdicts.refused(at).is_some())
+    };
+    match boxes {
+        [] => Value::Name("none".to_owned()),
+        boxes => Value::yes_no(!boxes.iter().any(refused)),
+    }
+}
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let bonded = bonded_boxes(facts.plan);
     if bonds_at_set(facts.plan) + bonded.len() == 1 && !bonded.is_empty() {
@@ -34,7 +48,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     let doubtful = doubtful_boxes(facts.plan);
     if !doubtful.is_empty() {
-        found.add(Signal::Caution, doubtful, values([]), "unknown", values([]));
+        let used = used(facts, &doubtful);
+        found.add(Signal::Caution, doubtful, values([]), "unknown", values([("used", used)]));
     }
 }
 

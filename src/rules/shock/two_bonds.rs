@@ -1,5 +1,6 @@
 #![doc = include_str!("../../../i18n/en/explain/SHOCK004.md")]
 
+use super::bond_in_box::used;
 use crate::plan::{Answer, Plan};
 use crate::rules::prelude::*;
 use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
@@ -69,7 +70,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     for (signal, fix, bonds, about) in told {
         if bonds > 1 {
-            found.add(signal, about, values([("bonds", Value::Count(bonds))]), fix, values([]));
+            let used = used(facts, &about);
+            found.add(signal, about, values([("bonds", Value::Count(bonds))]), fix, values([("used", used)]));
         }
     }
 }
@@ -133,6 +135,35 @@ mod tests {
         let (key, text) = told(&[maybe, neutral]);
         assert_eq!(key, "find-out");
         assert!(text.contains("generator’s manual"), "{text}");
+    }
+
+    /// On wet ground the box must not be used, and on dry ground its label names what plugs in there: the remedy says the
+    /// same.
+    #[test]
+    fn a_box_that_is_used_until_somebody_knows_is_told_so() {
+        for (ground, used, says) in
+            [("wet", false, "Do not use “box” until you know."), ("dry", true, "count on no GFCI past “box”.")]
+        {
+            let ground = format!("ground = \"{ground}\"");
+            for neutral in ["bonded", "unknown"] {
+                let neutral = format!("neutral = \"{neutral}\"");
+                let report = crate::rules::testing::report(&[
+                    ("ground = \"wet\"", ground.as_str()),
+                    ("bond = false", "bond = \"unknown\""),
+                    ("neutral = \"bonded\"", neutral.as_str()),
+                    ("gfci = false # twist", "gfci = true"),
+                    ("gfci = true # left", "gfci = false"),
+                    ("gfci = true # right", "gfci = false"),
+                ]);
+                let words = crate::words::Words::english();
+                assert_eq!(report.usable(&crate::plan::Id::new("box").expect("an id")), used, "{ground}");
+                for code in ["SHOCK004", "SHOCK005"] {
+                    let found = report.findings.iter().find(|it| it.code == code).expect("found");
+                    let text = words.finding(found, &report.figures.loads);
+                    assert!(text.fix.contains(says), "{ground} {neutral}: {}", text.fix);
+                }
+            }
+        }
     }
 
     /// Only a generator that has a bonding plug is told to take it out.

@@ -74,7 +74,7 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
         at.into(),
         watts,
         factor,
-        if on_one_leg(sheet, load) { sheet.assumed_to_be(volts, None) } else { volts.into() },
+        if volts_assumed(sheet, load) { sheet.assumed_to_be(volts, None) } else { volts.into() },
         amps,
         times,
         start_watts,
@@ -82,8 +82,8 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
     ]
 }
 
-/// Whether all of a load with a neutral was put on one leg because nobody knows better.
-fn on_one_leg(sheet: &Sheet<'_>, load: &Load) -> bool {
+/// Whether the voltage of a load with a neutral, or how it divides between the legs, was assumed.
+fn volts_assumed(sheet: &Sheet<'_>, load: &Load) -> bool {
     let field = |name: &str| format!("load.{}.{name}", load.id);
     let mut fields = ["voltage", "legs"].into_iter();
     fields.any(|name| sheet.taken(&field(name)).is_some())
@@ -96,7 +96,7 @@ pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
         loads.filter_map(|facts| Some(load_row(sheet, facts, context.plan.load(&facts.of)?))).collect();
     let mut how = context.sentences(&["ws-loads-amps", "ws-loads-start"]);
     let mut loads = context.plan.loads.iter();
-    if loads.any(|load| on_one_leg(sheet, load)) {
+    if loads.any(|load| volts_assumed(sheet, load) && !matches!(load.running, Answer::Known(Draw::Current(_)))) {
         how.push(context.say("ws-loads-leg", &[]));
     }
     sheet.section(

@@ -250,7 +250,7 @@ print-more = Oder eine andere Gruppe: { $count } mehr in der Berechnung.
 print-more-left-out = Andere Gruppen sind möglich. Danach fragen: tallywatt may.
 print-together-elsewhere = Was zusammen laufen darf: siehe Berechnung.
 print-never-more = … und { $count } mehr, die nie zusammen laufen, in der Berechnung.
-print-never-unlisted = Es können mehr sein. Nach einer Gruppe fragen: tallywatt may.
+print-never-unlisted = Nicht jede Mischung ist berechnet. Nach einer fragen: tallywatt may.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = Frühstück

@@ -256,7 +256,7 @@ print-more-left-out = Other groups are possible. To ask about one, run tallywatt
 # On a small card, in place of the table.
 print-together-elsewhere = What may run together: see the worksheet.
 print-never-more = … and { $count } more that never run together, on the worksheet.
-print-never-unlisted = More of them are possible. To ask about a group, run tallywatt may.
+print-never-unlisted = We did not work out every mix. To ask about one, run tallywatt may.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = breakfast

@@ -249,7 +249,7 @@ print-more = U otro grupo: { $count } más en la memoria de cálculo.
 print-more-left-out = Hay otros grupos posibles. Para preguntar por uno: tallywatt may.
 print-together-elsewhere = Qué puede usar a la vez: vea la memoria de cálculo.
 print-never-more = … y { $count } más que nunca van juntos, en la memoria de cálculo.
-print-never-unlisted = Puede haber más. Para preguntar por un grupo: tallywatt may.
+print-never-unlisted = No calculamos todas las mezclas. Para preguntar por una: tallywatt may.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = desayuno

@@ -254,7 +254,7 @@ print-more = Ou un autre groupe : { $count } de plus dans la note de calcul.
 print-more-left-out = D’autres groupes sont possibles. Pour en essayer un : tallywatt may.
 print-together-elsewhere = Ce qui peut marcher ensemble : voyez la note de calcul.
 print-never-more = … et { $count } de plus à ne jamais réunir, dans la note de calcul.
-print-never-unlisted = Il peut y en avoir d’autres. Pour essayer un groupe : tallywatt may.
+print-never-unlisted = Nous n’avons pas calculé tous les mélanges. Pour en essayer un : tallywatt may.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = matin

@@ -787,6 +787,14 @@ impl Load {
         self.hours.iter().any(|span| span.contains(minute))
     }
 
+    /// Whether both may be on at the same time of day. A load without hours may be on at any time.
+    #[must_use]
+    pub fn may_meet(&self, other: &Self) -> bool {
+        let any_time = self.hours.is_empty() || other.hours.is_empty();
+        let begins_in = |one: &Self, other: &Self| one.hours.iter().any(|span| other.wants(span.from));
+        any_time || begins_in(self, other) || begins_in(other, self)
+    }
+
     /// Whether it must run, or somebody's health depends on it, or might.
     #[must_use]
     pub fn is_needed(&self) -> bool {

@@ -157,7 +157,7 @@ may-no-while = NON : ne mettez pas en marche { $wanted } pendant que { $running
 may-stays-on = La santé de quelqu’un dépend { $known ->
         [yes] de
        *[no] peut-être de
-    } { $life } : nous le comptons donc en marche. Ne l’éteignez jamais pour faire de la place.
+    } { $life } : nous le comptons donc en marche. Ne l’éteignez jamais pour faire de la place.
 may-dangers = Ce plan a { $count ->
         [one] un danger
        *[other] { $count } dangers
@@ -220,6 +220,6 @@ share-off = Pendant que { $life } fonctionne, laissez à l’arrêt : { $off }.
 share-turns = Tout ne peut pas marcher quand vous le voulez. À tour de rôle
 # Une ligne des tours.
 share-turn-without = { $loads } (seulement quand personne n’a besoin de { $life })
-share-no-turns = { $life } ne prend pas de tour : ne l’éteignez jamais pour faire de la place.
+share-no-turns = { $life } ne prend pas de tour : ne l’éteignez jamais pour faire de la place.
 
 print-turns-title = À tour de rôle

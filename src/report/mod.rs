@@ -663,19 +663,19 @@ impl Report {
         verdict.is_some_and(|it| it.admits == Admits::Named && it.only.is_empty())
     }
 
-    /// Whether the plan uses this receptacle for nothing and no GFCI works here, although nothing forbids its use.
-    /// Nobody is invited to plug in here.
+    /// Whether the plan uses this receptacle for nothing, although nothing forbids its use. Nobody is invited to plug in
+    /// here. In a plan without loads, that holds only where no GFCI works.
     #[must_use]
     pub fn idle(&self, id: &Id) -> bool {
         let open = |it: &Verdict| it.admits == Admits::Everything && it.loads.is_empty() && !it.bonding_plug;
         let limits = &self.figures.limits;
-        let works = |limit: &Limit| limit.shock.state == ShockState::Works;
+        let invites = |limit: &Limit| limit.shock.state == ShockState::Works && self.figures.loads.is_empty();
         let feeds = |beyond: &Limit| {
             let mut way = beyond.path.iter().skip_while(|part| *part != id).skip(1);
             beyond.id != *id && way.any(|part| self.usable(part))
         };
         self.verdict(id).is_some_and(open)
-            && limits.iter().any(|limit| limit.id == *id && !works(limit))
+            && limits.iter().any(|limit| limit.id == *id && !invites(limit))
             && !limits.iter().any(feeds)
     }
 

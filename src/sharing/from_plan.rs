@@ -762,7 +762,7 @@ impl<'a> Setting<'a> {
         classes.dedup();
         let mut turns: Vec<LoadSet> = Vec::new();
         for along in classes {
-            let left = turns.iter().fold(able, |left, turn| left.minus(turn));
+            let left = turns.iter().fold(able, LoadSet::minus);
             let left: LoadSet = left.iter().filter(|load| self.along[*load] == along).collect();
             let groups = turns::fewest(&fixed, &left, &along, budget).groups.into_iter();
             turns.extend(groups.map(|group| self.grow(&fixed, group.union(&along), &able.union(stays_on))));

@@ -322,9 +322,10 @@ fn together(context: &Context<'_>) -> Together {
     let listed = sharing.together.len() <= worksheet::MOST_SETS;
     let hidden = sharing.together.len() - shown.len();
     // If not every mix was worked out, there are others, and nobody knows how many.
-    let more = match listed && sharing.families_complete {
-        true => more(context, "more", hidden),
-        false => Some(context.say("more-left-out", &[])),
+    let more = if listed && sharing.families_complete {
+        more(context, "more", hidden)
+    } else {
+        Some(context.say("more-left-out", &[]))
     };
     // With a single set there is nothing to choose, so there is no table.
     let one = match &*shown {

@@ -493,3 +493,17 @@ fn the_label_of_a_camper_speaks_of_what_is_inside() {
     assert_eq!(read, crate::report::Acts::AtLimit { id: id.clone() });
     assert_eq!(trips("inlet = \"TT-30P\""), crate::report::Acts::Assumed { id });
 }
+
+/// What looking may clear is sent to the look sheet, and not to an electrician. Near miss: what may be used with a GFCI
+/// cord says how, and a box that got hot needs no look.
+#[test]
+fn a_label_sends_to_the_look_sheet() {
+    let (plan, report) = judged(&crate::rules::testing::lent_box_before());
+    let fix = |id: &str| text_of(&label(&plan, &report, id), "fix").to_owned();
+    assert!(fix("box1").starts_with("See the look sheet, line "), "{}", fix("box1"));
+    assert!(fix("home").contains("only a GFCI cord"), "{}", fix("home"));
+    let known = crate::rules::testing::LENT_BOX.replace("listed = true", "listed = true\nhot = true");
+    let (plan, report) = judged(&known);
+    let label = label(&plan, &report, "box1").to_string();
+    assert!(label.contains("DO NOT USE") && !label.contains("look sheet"), "{label}");
+}

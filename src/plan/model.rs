@@ -495,7 +495,7 @@ pub struct Outlet {
     pub breaker: Answer<Current>,
     /// The outlet whose breaker it shares.
     pub shares: Option<Id>,
-    /// The current at which its breaker has been seen to trip.
+    /// The current at which its breaker has been seen to trip. It counts for the next whole ampere below.
     pub trips_at: Option<Current>,
     /// Whether it has GFCI protection.
     pub gfci: Answer<bool>,

@@ -11,7 +11,7 @@ use crate::quantity::{ApparentPower, Current, Hours, Percent, Power, Quantity as
 use crate::report::sums::Adder;
 use crate::report::{Report, Signal, Value, Values};
 use crate::rules::values;
-use crate::supply::{NodeKind, Supply};
+use crate::supply::{NodeKind, Supply, below_trip};
 use crate::tables::shape::Circuit;
 use crate::tables::volts::{HIGH, SERVICE_LEAST, SERVICE_MOST, USE_LEAST, at_nominal};
 
@@ -384,12 +384,6 @@ fn planned_at(plan: &Plan, report: &Report, breaker: &Id) -> Option<Current> {
     Some(Current::of_apparent(most, supply.volts))
 }
 
-/// The next lower tenth of an amp.
-fn below(amps: Current) -> Current {
-    const STEP: i64 = 100;
-    Current::from_milliamps((amps.milliamps() - 1).div_euclid(STEP) * STEP)
-}
-
 fn tripped(
     plan: &mut Plan,
     report: &Report,
@@ -402,21 +396,21 @@ fn tripped(
     let outlet = ahead.unwrap_or_else(|| at.clone());
     let planned = if said.is_none() { planned_at(plan, report, &outlet) } else { None };
     let outlet = plan.outlet_mut(&outlet).ok_or_else(|| Unclear::NoBreaker(at.clone()))?;
-    // What the plan has there must not fit any more.
-    let counted_on = planned.map(below).filter(|amps| bounds::TRIPS_AT.hold(*amps));
-    let amps = said.or(counted_on).ok_or_else(|| Unclear::NoAmps(at.clone()))?;
+    let tripped_at = said.or(planned).filter(|amps| bounds::TRIPS_AT.hold(*amps));
+    let amps = tripped_at.ok_or_else(|| Unclear::NoAmps(at.clone()))?;
     let marked = outlet.breaker.known().copied();
     // As far as we know, no receptacle has a breaker larger than its own rating.
     let most = marked.unwrap_or_else(|| outlet.shape.0.rating());
     let counted = outlet.trips_at.map_or(most, |known| known.min(most));
-    let told = |counted: Current| {
+    let told = |marked: Current| {
         let part = ("part", named(&outlet.id));
-        values([part, ("amps", amps.into()), ("marked", counted.into()), ("demand", planned.unwrap_or(amps).into())])
+        let counted = ("counted", below_trip(amps).into());
+        values([part, ("amps", amps.into()), ("marked", marked.into()), ("demand", amps.into()), counted])
     };
     Ok(match marked {
         Some(_) if most <= amps => ("tripped-made", told(most)),
         None if most <= amps => ("tripped-unknown", told(most)),
-        _ if counted <= amps => ("tripped-known", told(counted)),
+        _ if counted <= amps => ("tripped-known", told(below_trip(counted))),
         _ => {
             let told = told(counted);
             outlet.trips_at = Some(amps);
@@ -462,17 +456,26 @@ fn lost_at(plan: &Plan, report: &Report, at: &Id) -> Option<(Voltage, Voltage)> 
 }
 
 fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static str, Values) {
-    let told = |least: Voltage, more: Voltage| {
-        values([("part", named(at)), ("volts", volts.into()), ("least", least.into()), ("more", more.into())])
-    };
     if volts == Voltage::ZERO {
-        return ("meter-none", told(volts, volts));
+        return ("meter-none", values([("part", named(at))]));
     }
     let nominal = report.figures.limit(at).map(|it| it.volts);
     let line = plan.line_to_neutral();
     // On a 240 V outlet, a meter between one hot slot and the neutral shows half.
     let half = |nominal: &Voltage| *nominal > line && volts.millivolts() * 4 < nominal.millivolts() * 3;
     let base = nominal.filter(|nominal| !half(nominal)).unwrap_or(line);
+    // The generator's voltage under load is unknown, but a sound one gives at least this.
+    let source = at_nominal(SERVICE_LEAST, base);
+    let told = |least: Voltage, more: Voltage| {
+        let part = ("part", named(at));
+        values([
+            part,
+            ("volts", volts.into()),
+            ("least", least.into()),
+            ("more", more.into()),
+            ("source", source.into()),
+        ])
+    };
     let high = at_nominal(HIGH, base);
     if volts > high {
         return ("meter-high", told(high, volts));
@@ -481,8 +484,6 @@ fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static s
     if volts > most {
         return ("meter-raised", told(most, volts));
     }
-    // The generator's voltage under load is unknown, but a sound one gives at least this.
-    let source = at_nominal(SERVICE_LEAST, base);
     if plan.generator.outlets.iter().any(|outlet| outlet.id == *at) {
         let key = if volts < source { "meter-source" } else { "meter-fine" };
         return (key, told(source, volts));
@@ -668,12 +669,13 @@ mod tests {
             assert_eq!(learned.key, "tripped-planned", "{text}");
             let mut after = learned.plan;
             let trips = after.outlet_mut(id("box-left")).expect("an outlet").trips_at.expect("a limit");
-            assert_eq!(trips.milliamps(), 12_400, "{text}");
-            assert_eq!(learned.values.get("demand"), Some(&Current::from_milliamps(12_500).into()));
+            assert_eq!(trips.milliamps(), 12_500, "{text}");
+            let counted = Current::from_milliamps(12_000);
+            assert_eq!(learned.values.get("counted"), Some(&counted.into()));
             // Whatever drew that much may not be on any more.
             let now = judge::build(&after);
             let drawn = planned_at(&after, &now, &id("box-left"));
-            assert!(drawn.is_none_or(|drawn| drawn <= trips), "{drawn:?}");
+            assert!(drawn.is_none_or(|drawn| drawn <= counted), "{drawn:?}");
         }
         // Where nothing runs, it is asked.
         let mut empty = plan();
@@ -712,6 +714,19 @@ mod tests {
             let (_, said_so) = instead.split_once("tallywatt learned camp.toml ").expect(tag);
             let seen = said(&plan(), said_so, &words);
             assert!(matches!(seen, Ok(Seen::Tripped { .. })), "{tag}: {said_so}");
+        }
+    }
+
+    /// What it tripped at is not offered again, nor anything above the next whole ampere below: on labels, or by an
+    /// answer. By hand: it tripped at 13 A, so it counts for 12 A, and for 80 % of that for hours, 9.6 A.
+    #[test]
+    fn what_a_breaker_tripped_at_is_not_offered_again() {
+        for (tripped, counted) in [("13 A", 12_000), ("12.5 A", 12_000), ("12.1 A", 12_000), ("12 A", 11_000)] {
+            let (_, after) = learned(&format!("front tripped at {tripped}"));
+            let report = judge::build(&after);
+            let limit = report.figures.limit(&id("front")).expect("a limit");
+            assert_eq!(limit.short_amps.milliamps(), counted, "{tripped}");
+            assert_eq!(limit.continuous_amps.milliamps(), counted * 8 / 10, "{tripped}");
         }
     }
 

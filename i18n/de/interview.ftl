@@ -289,7 +289,7 @@ ask-outlets-odd = Ist an den Schutzschaltern etwas Besonderes?
     .why = Geteilt oder zu früh ausgelöst: Dann haben Sie weniger Leistung.
     .help =
         Zwei Steckdosen können sich einen Schutzschalter teilen: Was Sie der einen entnehmen, fehlt der anderen. Der Schaltplan in der Anleitung zeigt es; ebenso ein Bedienfeld mit weniger Schutzschaltern als Steckdosen.
-        Ein Schutzschalter, der unter seiner Zahl ausgelöst hat, gibt von da an nur noch diese kleinere Zahl.
+        Ein Schutzschalter, der unter seiner Zahl ausgelöst hat, gibt von da an weniger als diese kleinere Zahl.
     .row = Schutzschalter
 pick-outlets-odd-no = Nichts, von dem ich weiß
 pick-outlets-odd-share = Mehrere Steckdosen teilen sich einen
@@ -813,6 +813,11 @@ note-danger-milder =
     Jetzt nur noch { $signal }: { $title }
     Tun: { $fix }
 note-danger-gone = Diese Gefahr ist weg: { $title }
+# Only because these parts are in no outlet now; $named: whether the title names them.
+note-danger-unplugged = { $named ->
+        [yes] Nicht eingesteckt, also vorerst keine Gefahr: { $title }
+       *[no] Jetzt nicht eingesteckt: { $more }. Also vorerst keine Gefahr: { $title }
+    }
 
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }

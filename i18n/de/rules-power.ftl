@@ -102,7 +102,7 @@ POWER004 = { $fix ->
   }
     .why = { $fix ->
         [late] Darauf steht { $marked }, aber er hat erst bei { $trips } ausgelöst. Jeder Schutzschalter lässt kurze Zeit mehr durch, also zählen wir weiter { $marked }.
-       *[other] Darauf steht { $marked }, aber er hat bei { $trips } ausgelöst. Rechnen Sie mit { $trips }, aber verlassen Sie sich nicht darauf, dass er dort auslöst.
+       *[other] Darauf steht { $marked }, aber er hat bei { $trips } ausgelöst. Rechnen Sie höchstens mit { $counted }, aber verlassen Sie sich nicht darauf, dass er dort auslöst.
       }
     .fix-service = Lassen Sie ihn von einer Werkstatt oder einer Elektrofachkraft ansehen. Benutzen Sie ihn nicht mehr, wenn er riecht, braun oder heiß wird.
     .fix-late = Rechnen Sie mit { $marked }, der Zahl darauf. Lässt er eine Stunde lang mehr durch, benutzen Sie ihn nicht mehr, bis eine Elektrofachkraft nachgesehen hat.

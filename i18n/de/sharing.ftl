@@ -148,6 +148,10 @@ may-no-while = NEIN: { $wanted } nicht einschalten, während { $running } { $cou
         [one] läuft
        *[other] laufen
     }.
+may-stays-on = Von { $life } { $known ->
+        [yes] hängt
+       *[no] hängt vielleicht
+    } die Gesundheit eines Menschen ab. Deshalb zählt es als eingeschaltet. Nie ausschalten, um Platz zu schaffen.
 may-dangers = In diesem Plan { $count ->
         [one] ist eine Gefahr
        *[other] sind { $count } Gefahren
@@ -205,4 +209,8 @@ share-more = und { $count } mehr, alle in der Berechnung
 share-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
 share-off = Neben { $life } bleibt aus: { $off }.
 share-turns = Nicht alles geht, wann man es will. Abwechselnd laufen lassen
+# Eine Zeile des Abwechselns.
+share-turn-without = { $loads } (nur solange niemand { $life } braucht)
+share-no-turns = { $life } wechselt sich nicht ab: nie ausschalten, um Platz zu schaffen.
+
 print-turns-title = Abwechselnd

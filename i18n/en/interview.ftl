@@ -340,7 +340,7 @@ ask-outlets-odd = Is anything odd about the breakers?
     .why = If two outlets share one, or a breaker trips too soon, you get less power.
     .help =
         Two outlets might share one breaker. Then the power you use at one is not left for the other. The manual’s diagram shows it. So does a panel with fewer breakers than outlets.
-        If a breaker has tripped below its number, we use that lower number from then on.
+        If a breaker has tripped below its number, we stay below that lower number from then on.
     .row = Breakers
 pick-outlets-odd-no = Nothing that I know of
 pick-outlets-odd-share = Two or more outlets share one
@@ -880,6 +880,11 @@ note-danger-milder =
     Now only { $signal }: { $title }
     Do: { $fix }
 note-danger-gone = That danger is gone: { $title }
+# Only because these parts are in no outlet now; $named: whether the title names them.
+note-danger-unplugged = { $named ->
+        [yes] Not plugged in now, so no danger for now: { $title }
+       *[no] Not plugged in now: { $more }. So this is no danger for now: { $title }
+    }
 
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }

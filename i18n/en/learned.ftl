@@ -13,14 +13,14 @@ learned-word-trip = trip trips tripped tripping popped
 # number of what comes with it.
 learned-word-number = one/an two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty
 learned-word-half = half
-learned-tripped = From now on, the plan lets { $amps } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
+learned-tripped = It tripped at { $amps }, so from now on the plan lets { $counted } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
 # $demand: what the plan runs there at once.
-learned-tripped-planned = The plan has { $demand } there, and the breaker tripped. From now on, the plan lets { $amps } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
+learned-tripped-planned = The plan has { $demand } there, and the breaker tripped. From now on, the plan lets { $counted } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
 learned-tripped-known = The plan already lets only { $marked } through { $part }. Nothing changes.
 learned-tripped-made = The breaker of { $part } is marked { $marked }. At { $amps } it did its job: too much was on. Switch on less at once.
 learned-hot = Stop the engine, and unplug what is hot. The plan now says: do not use { $part }.
 learned-warm = A part at its limit gets a little warm. Lay cords out straight. Stop the engine soon, and feel { $part } again. If it is hot or soft, do not use it, and type “hot” here.
-learned-meter-low = You read { $volts } at { $part }. We expected { $least } or more with everything on. A plug, cord or box on the way there is bad. Stop the engine, and feel each one back to the generator. Do not use what is hot, soft, brown or loose.
+learned-meter-low = You read { $volts } at { $part }. We expected { $least } or more with everything on. If anything smells or smokes, stop the engine now. If not, first put the meter into an outlet of the generator, with the same things on. If it shows less than { $source } there too, the generator is overloaded, or something is wrong with it. Switch things off, and measure both again. If it shows more than { $more }, a plug, cord or box on the way to { $part } is bad. Then stop the engine, and feel each one. Do not use what is hot, soft, brown or loose.
 learned-meter-high = You read { $volts } at { $part }. More than { $least } can burn out what is plugged in, and might mean a broken neutral. Stop the engine, and unplug everything. Have the generator checked, and each cord and box on the way to { $part }, before you use them again.
 learned-meter-raised = You read { $volts } at { $part }. More than { $least } can harm electronics. Unplug them, and measure again with the rest on. If it still shows more, have the generator checked.
 learned-meter-fine = We expected { $least } or more at { $part } with everything on. You read { $volts }. If less was on, measure again with all of it on.

@@ -42,7 +42,7 @@ print-set-by-rated-power-unguarded = Limited by the generator. Go over, and it c
 print-set-by-one-leg = Limited by one leg of the generator. Go over, and it can overheat without shutting off.
 print-set-by-parallel-kit = Limited by the parallel kit. It might not trip if you go over.
 print-set-by-breaker = Limited by the breaker at “{ $id }”. It trips if you go over.
-print-set-by-trips-early = The breaker at “{ $id }” tripped at this. Stay below it.
+print-set-by-trips-early = The breaker at “{ $id }” tripped just above this. Do not go over.
 print-set-by-receptacle = Limited by the outlet “{ $id }”.
 print-set-by-plug = Limited by the plug of “{ $id }”.
 print-set-by-cord-ampacity = Limited by the wire of cord “{ $id }”.
@@ -54,7 +54,7 @@ print-set-by-coiled-cord-guessed = We do not know if “{ $id }” is coiled, so
 print-set-by-wiring = Limited by the wiring of “{ $id }”.
 print-set-by-not-fed = Wrong voltage for its shape. Treat it as live.
 print-set-by-share-breaker = 80% of breaker “{ $id }”. Go over, and it can trip.
-print-set-by-share-trips-early = 80% of what the breaker at “{ $id }” was seen to trip at.
+print-set-by-share-trips-early = 80% of just below what the breaker at “{ $id }” tripped at.
 print-set-by-share-receptacle = 80% of what “{ $id }” is rated for.
 print-set-by-share-wiring = 80% of what the wiring of “{ $id }” carries.
 print-set-by-two = 3 hours or more: { $hours } Under 3 hours: { $past }
@@ -256,7 +256,7 @@ print-more-left-out = Other groups are possible. To ask about one, run tallywatt
 # On a small card, in place of the table.
 print-together-elsewhere = What may run together: see the worksheet.
 print-never-more = … and { $count } more that never run together, on the worksheet.
-print-never-unlisted = More of them are possible. To ask about a group, run tallywatt may.
+print-never-unlisted = We did not work out every mix. To ask about one, run tallywatt may.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = breakfast

@@ -102,7 +102,7 @@ POWER004 = { $fix ->
   }
     .why = { $fix ->
         [late] It is marked { $marked }, but it tripped only at { $trips }. Any breaker lets more through for a short time, so we still count { $marked }.
-       *[other] It is marked { $marked }, but it tripped at { $trips }. Plan with { $trips }, but do not trust it to trip there again.
+       *[other] It is marked { $marked }, but it tripped at { $trips }. Plan with { $counted } at most, but do not trust it to trip there again.
       }
     .fix-service = Have a service shop or a licensed electrician look at it. Stop using it if it smells, turns brown or gets hot.
     .fix-late = Plan with { $marked }, the number on it. If it carries more than that for an hour, stop using it until a licensed electrician has looked at it.

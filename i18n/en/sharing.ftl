@@ -150,6 +150,10 @@ may-no-while = NO: do not switch on { $wanted } while { $running } { $count ->
         [one] runs
        *[other] run
     }.
+may-stays-on = Someone’s health { $known ->
+        [yes] depends
+       *[no] might depend
+    } on { $life }, so we counted it as on. Never turn it off to make room.
 may-dangers = This plan has { $count ->
         [one] a danger
        *[other] { $count } dangers
@@ -210,5 +214,8 @@ share-more = and { $count } more, all on the worksheet
 share-incomplete = The list is not complete. Run together only what it lists.
 share-off = While { $life } runs, leave off: { $off }.
 share-turns = Not everything can run whenever you want it. Take turns
+# A line of the turns.
+share-turn-without = { $loads } (only while nobody needs { $life })
+share-no-turns = { $life } takes no turns: never turn it off to make room.
 
 print-turns-title = Take turns

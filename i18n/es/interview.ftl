@@ -299,7 +299,7 @@ ask-outlets-odd = ¿Hay algo raro en sus { -breaker(form: "many") }?
     .why = Uno compartido, o que se dispara antes de tiempo, da menos potencia.
     .help =
         Dos { -receptacle(form: "many") } pueden compartir un { -breaker }: entonces lo que se toma de uno le falta al otro. Lo muestra el esquema del manual; también un panel con menos { -breaker(form: "many") } que { -receptacle(form: "many") }.
-        Si un { -breaker } se ha disparado por debajo de su número, desde entonces contamos con ese número menor.
+        Si un { -breaker } se ha disparado por debajo de su número, desde entonces nos quedamos por debajo de ese número menor.
     .row = { -breaker(form: "Many") }
 pick-outlets-odd-no = Nada que yo sepa
 pick-outlets-odd-share = Dos o más comparten uno
@@ -820,6 +820,11 @@ note-danger-milder =
     Ahora solo { $signal }: { $title }
     Haga: { $fix }
 note-danger-gone = Ese peligro ya no está: { $title }
+# Only because these parts are in no outlet now; $named: whether the title names them.
+note-danger-unplugged = { $named ->
+        [yes] No está enchufado, así que por ahora no hay peligro: { $title }
+       *[no] Ahora sin enchufar: { $more }. Así que por ahora no es un peligro: { $title }
+    }
 # A bare number, with the unit it was taken in.
 note-unit = Entendimos { $answer }.
 note-added = Añadido ({ $count }): { $things }.

@@ -13,14 +13,14 @@ learned-word-trip = disparó dispara disparado saltó salta
 # number of what comes with it.
 learned-word-number = un/una/uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis/dieciseis diecisiete dieciocho diecinueve veinte treinta cuarenta
 learned-word-half = media medio
-learned-tripped = Desde ahora el plan deja pasar por { $part } { $amps } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, marrón o huele, no lo use.
+learned-tripped = Se disparó con { $amps }, así que desde ahora el plan deja pasar por { $part } { $counted } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, marrón o huele, no lo use.
 # $demand: what the plan runs there at once.
-learned-tripped-planned = El plan tiene ahí { $demand }, y el { -breaker } se disparó. Desde ahora el plan deja pasar por { $part } { $amps } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, marrón o huele, no lo use.
+learned-tripped-planned = El plan tiene ahí { $demand }, y el { -breaker } se disparó. Desde ahora el plan deja pasar por { $part } { $counted } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, marrón o huele, no lo use.
 learned-tripped-known = El plan ya deja pasar solo { $marked } por { $part }. Nada cambia.
 learned-tripped-made = El { -breaker } de { $part } está marcado { $marked }. A { $amps } hizo su trabajo: había demasiado encendido. Encienda menos a la vez.
 learned-hot = Pare el motor y desenchufe lo que está caliente. El plan dice ahora: no use { $part }.
 learned-warm = Una parte en su límite se pone algo tibia. Extienda los cables. Pare pronto el motor y toque { $part } otra vez. Si está caliente o blando, no lo use y escriba “caliente” aquí.
-learned-meter-low = Usted leyó { $volts } en { $part }. Esperábamos { $least } o más con todo encendido. Una clavija, un cable o una caja en el camino está mal. Pare el motor y toque cada una hasta el generador. No use lo que esté caliente, blando, marrón o flojo.
+learned-meter-low = Usted leyó { $volts } en { $part }. Esperábamos { $least } o más con todo encendido. Si algo huele o echa humo, pare el motor ya. Si no, mida primero en un { -receptacle } del generador, con lo mismo encendido. Si también ahí marca menos de { $source }, el generador está sobrecargado o tiene algún defecto. Apague cosas y mida otra vez en los dos sitios. Si marca más de { $more }, una clavija, un cable o una caja en el camino a { $part } está mal. Entonces pare el motor y toque cada una. No use lo que esté caliente, blando, marrón o flojo.
 learned-meter-high = Usted leyó { $volts } en { $part }. Más de { $least } puede quemar lo que está enchufado, y quizá haya un neutro roto. Pare el motor y desenchufe todo. Haga revisar el generador, y cada cable y caja hasta { $part }, antes de volver a usarlos.
 learned-meter-raised = Usted leyó { $volts } en { $part }. Más de { $least } puede dañar la electrónica. Desenchufe los aparatos electrónicos y mida otra vez con lo demás encendido. Si sigue marcando más, haga revisar el generador.
 learned-meter-fine = Esperábamos { $least } o más en { $part } con todo encendido. Usted leyó { $volts }. Si había menos encendido, mida otra vez con todo.

@@ -102,7 +102,7 @@ POWER004 = { $fix ->
   }
     .why = { $fix ->
         [late] Está marcado con { $marked }, pero solo se disparó con { $trips }. Todo { -breaker } deja pasar más por poco tiempo, así que seguimos contando con { $marked }.
-       *[other] Está marcado con { $marked }, pero se disparó con { $trips }. Cuente con { $trips }, pero no se fíe de que vuelva a dispararse ahí.
+       *[other] Está marcado con { $marked }, pero se disparó con { $trips }. Cuente con { $counted } como máximo, pero no se fíe de que vuelva a dispararse ahí.
       }
     .fix-service = Haga que lo revise un taller de servicio o un { -electrician }. Deje de usarlo si huele, se pone marrón o se calienta.
     .fix-late = Cuente con { $marked }, el número que lleva. Si deja pasar más durante una hora, no lo use hasta que lo mire un { -electrician }.

@@ -149,6 +149,10 @@ may-no-while = NO: no encienda { $wanted } mientras { $count ->
     [one] funciona
    *[other] funcionan
 } { $running }.
+may-stays-on = La salud de alguien { $known ->
+    [yes] depende
+   *[no] podría depender
+} de { $life }; por eso lo contamos como encendido. Nunca lo apague para hacer sitio.
 may-dangers = Este plan tiene { $count ->
     [one] un peligro
    *[other] { $count } peligros
@@ -209,5 +213,8 @@ share-more = y { $count } más, todo en la memoria de cálculo
 share-incomplete = La lista no está completa. Use a la vez solo lo que está en ella.
 share-off = Mientras funcione { $life }, deje apagado: { $off }.
 share-turns = No todo puede funcionar cuando usted quiere. Haga turnos
+# Una línea de los turnos.
+share-turn-without = { $loads } (solo mientras nadie necesite { $life })
+share-no-turns = { $life } no entra en los turnos: nunca lo apague para hacer sitio.
 
 print-turns-title = Por turnos

@@ -369,7 +369,7 @@ ask-outlets-odd = Ses disjoncteurs ont-ils quelque chose de spécial ?
     .why = Partagé ou déclenché trop tôt, un disjoncteur donne moins de courant.
     .help =
         Deux prises peuvent se partager un disjoncteur : ce que vous prenez à l’une manque alors à l’autre. Le schéma du manuel le montre ; un panneau avec moins de disjoncteurs que de prises aussi.
-        Si un disjoncteur s’est déclenché au-dessous de son nombre, nous comptons désormais ce nombre plus bas.
+        Si un disjoncteur s’est déclenché au-dessous de son nombre, nous restons désormais sous ce nombre plus bas.
     .row = Disjoncteurs
 pick-outlets-odd-no = Rien que je sache
 pick-outlets-odd-share = Des prises en partagent un
@@ -895,6 +895,11 @@ note-danger-milder =
     Maintenant seulement { $signal } : { $title }
     À faire : { $fix }
 note-danger-gone = Ce danger est éliminé : { $title }
+# Only because these parts are in no outlet now; $named: whether the title names them.
+note-danger-unplugged = { $named ->
+        [yes] Ce n’est pas branché, donc pas de danger pour l’instant : { $title }
+       *[no] Plus branché : { $more }. Donc pas de danger pour l’instant : { $title }
+    }
 
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }) : { $amps }

@@ -102,7 +102,7 @@ POWER004 = { $fix ->
   }
     .why = { $fix ->
         [late] Il porte { $marked }, mais ne s’est déclenché qu’à { $trips }. Tout disjoncteur laisse passer plus pendant peu de temps : nous comptons donc toujours { $marked }.
-       *[other] Il porte { $marked }, mais il s’est déclenché à { $trips }. Comptez { $trips }, mais ne comptez pas qu’il se déclenche encore là.
+       *[other] Il porte { $marked }, mais il s’est déclenché à { $trips }. Comptez { $counted } au plus, mais ne comptez pas qu’il se déclenche encore là.
       }
     .fix-service = Faites-le examiner par un atelier d’entretien ou un { -electrician }. Ne vous en servez plus s’il sent, brunit ou chauffe.
     .fix-late = Comptez { $marked }, le nombre inscrit. S’il y passe plus pendant une heure, ne vous en servez plus avant qu’un { -electrician } l’ait examiné.

@@ -154,6 +154,10 @@ may-no-while = NON : ne mettez pas en marche { $wanted } pendant que { $running
         [one] fonctionne
        *[other] fonctionnent
     }.
+may-stays-on = La santé de quelqu’un dépend { $known ->
+        [yes] de
+       *[no] peut-être de
+    } { $life } : nous le comptons donc en marche. Ne l’éteignez jamais pour faire de la place.
 may-dangers = Ce plan a { $count ->
         [one] un danger
        *[other] { $count } dangers
@@ -214,4 +218,8 @@ share-more = et { $count } de plus, tous dans la note de calcul
 share-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
 share-off = Pendant que { $life } fonctionne, laissez à l’arrêt : { $off }.
 share-turns = Tout ne peut pas marcher quand vous le voulez. À tour de rôle
+# Une ligne des tours.
+share-turn-without = { $loads } (seulement quand personne n’a besoin de { $life })
+share-no-turns = { $life } ne prend pas de tour : ne l’éteignez jamais pour faire de la place.
+
 print-turns-title = À tour de rôle

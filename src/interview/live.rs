@@ -97,6 +97,8 @@ pub(super) struct Parts {
     pub(super) finished: BTreeSet<String>,
     /// The others, which are not in the plan yet.
     pub(super) waiting: BTreeSet<String>,
+    /// The cords and boxes that the plan plugs in nowhere, or cannot, because nobody knows their shape.
+    pub(super) unplugged: BTreeSet<Id>,
 }
 
 /// The dangers shown so far.
@@ -116,6 +118,8 @@ pub(super) enum News {
     Also(Finding, Vec<Id>),
     /// It is gone.
     Gone(Finding),
+    /// It is not there now, only because these parts are not plugged in.
+    Unplugged(Finding, Vec<Id>),
     /// It is no longer a danger, but still this milder finding.
     Milder(Finding),
 }
@@ -177,7 +181,13 @@ impl Told {
                         alike(it, &old) && same_parts && it.signal <= Signal::Caution
                     };
                     let left = milder.iter().find(left).cloned();
-                    news.push(left.map_or(News::Gone(old), News::Milder));
+                    let out = old.about.iter().filter(|id| parts.unplugged.contains(id));
+                    let out: Vec<Id> = out.cloned().collect();
+                    news.push(match left {
+                        Some(left) => News::Milder(left),
+                        None if out.is_empty() => News::Gone(old),
+                        None => News::Unplugged(old, out),
+                    });
                 }
                 Some(_) | None => {}
             }
@@ -263,7 +273,7 @@ pub(super) fn picture(words: &Words, plan: &Plan) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::interview::Said;
+    use crate::interview::{Machine, Said};
 
     fn draft(answers: &[(&str, &str)]) -> Draft {
         let mut draft = Draft::new("t");
@@ -381,7 +391,7 @@ mod tests {
             let waiting = set(waiting);
             let now = dangers(draft, &waiting, judge::judge);
             let finished = &set(&["red", "blue"]) - &waiting;
-            told.update(now, Parts { finished, waiting })
+            told.update(now, Parts { finished, waiting, ..Parts::default() })
         };
         assert!(matches!(update(&one, &["blue"])[..], [News::New(_)]));
         assert_eq!(update(&one, &["red", "blue"]), []);
@@ -390,6 +400,38 @@ mod tests {
         let [News::Also(_, more)] = &news[..] else { panic!("{news:?}") };
         let more: Vec<&str> = more.iter().map(Id::as_str).collect();
         assert!(more.contains(&"blue") && !more.contains(&"red"), "{more:?}");
+    }
+
+    /// A splitter that is put in no outlet any more clears nothing. Near miss: one that the plan no longer has.
+    #[test]
+    fn a_danger_of_a_part_that_came_out_is_not_told_as_gone() {
+        let answers = [
+            ("generator.rated", "2800 W"),
+            ("generator.voltage", "120"),
+            ("outlet.1.face", "L5-30R"),
+            ("outlet.1.breaker", "30 A"),
+            ("outlets.gfci", "all"),
+            ("gear.1.what", "split-30"),
+            ("gear.1.from", "outlet 1"),
+            ("gear.1.name", "red"),
+        ];
+        let before = draft(&answers);
+        let machine = |edits: &[(&str, &str)]| Machine::new(draft(&[&answers[..], edits].concat()));
+        let news = |edits: &[(&str, &str)]| {
+            let mut told = Told::default();
+            assert!(matches!(
+                told.update(dangers(&before, &BTreeSet::new(), judge::judge), Parts::default())[..],
+                [News::New(_)]
+            ));
+            let machine = machine(edits);
+            let parts = Parts { waiting: BTreeSet::new(), ..machine.told_parts() };
+            told.update(dangers(machine.draft(), &BTreeSet::new(), judge::judge), parts)
+        };
+        let told = news(&[("gear.1.from", "none")]);
+        let [News::Unplugged(finding, out)] = &told[..] else { panic!("{told:?}") };
+        assert_eq!((finding.code, out[0].as_str()), ("OVER001", "red"));
+        let told = news(&[("gear.1.what", "removed")]);
+        assert!(matches!(told[..], [News::Gone(_)]), "{told:?}");
     }
 
     /// Exhaust findings are shown as soon as the distance is answered: a danger at 19 ft, a caution at 20 ft, nothing

@@ -201,6 +201,7 @@ pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -
         live::News::New(finding) => ("note-danger", finding, &[][..]),
         live::News::Also(finding, more) => ("note-danger-also", finding, more.as_slice()),
         live::News::Gone(finding) => ("note-danger-gone", finding, &[][..]),
+        live::News::Unplugged(finding, out) => ("note-danger-unplugged", finding, out.as_slice()),
         live::News::Milder(finding) => ("note-danger-milder", finding, &[][..]),
     };
     let text = words.finding(finding, loads);

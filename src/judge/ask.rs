@@ -11,7 +11,7 @@ use serde::Serialize;
 use crate::judge::unknowns;
 use crate::loads::{LoadUnit, units};
 use crate::nearest::{likeness, nearest};
-use crate::plan::{Id, Leg, Plan};
+use crate::plan::{Id, Leg, LoadKind, Plan};
 use crate::quantity::{ApparentPower, Current, Voltage, narrow};
 use crate::report::{Assumption, Finding, Report, Signal, Trouble, leg_names};
 use crate::sharing::model::{Fixed, FixedRow};
@@ -111,6 +111,9 @@ pub struct Answer {
     pub may: bool,
     /// The loads that run already.
     pub running: Vec<Id>,
+    /// Those of them that nobody named: somebody's health depends on them, or might, and the plan may have them on at
+    /// the same time of day.
+    pub stays_on: Vec<Id>,
     /// The loads to switch on.
     pub wanted: Vec<Id>,
     /// The codes of the plan's dangers. With any, the answer is no.
@@ -179,17 +182,25 @@ pub fn named(report: &Report, asked: &str) -> Result<Vec<Id>, NoSuchLoad> {
     Err(NoSuchLoad { asked: asked.to_owned(), nearest: nearest.map(str::to_owned) })
 }
 
-/// Answers whether `wanted` may be switched on while `running` is on. `report` is the plan's own. Ids that are no load
-/// are ignored. Use [`named`] to resolve them first.
+/// Answers whether `wanted` may be switched on while `running` is on, and what a life depends on and may be on at the
+/// same time of day. `report` is the plan's own. Ids that are no load are ignored. Use [`named`] to resolve them first.
 #[must_use]
 pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answer {
     let supply = Supply::build(plan);
     let (units, _) = units(plan);
     let chosen =
         |ids: &[Id]| -> Vec<usize> { (0..units.len()).filter(|load| ids.contains(&units[*load].id)).collect() };
-    let before = chosen(running);
+    let mut before = chosen(running);
     let mut after = chosen(wanted);
     after.retain(|load| !before.contains(load));
+    let load_of = |load: &usize| &plan.loads[units[*load].load];
+    let mut stays_on = chosen(&report.figures.sharing.stays_on);
+    stays_on.retain(|life| {
+        let mut others = before.iter().chain(&after).filter(|load| !load_of(load).may_be(LoadKind::Medical));
+        !before.contains(life) && !after.contains(life) && others.any(|load| load_of(load).may_meet(load_of(life)))
+    });
+    before.extend(&stays_on);
+    before.sort_unstable();
     let id = |load: &usize| units[*load].id.clone();
     let place = |load: usize| supply.receptacle(report.figures.sharing.place(&units[load].id)?);
     let both: Vec<usize> = before.iter().chain(&after).copied().collect();
@@ -218,6 +229,7 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         warnings: warned(report, &on_the_way),
         may: dangers.is_empty() && no_place.is_empty() && taken.is_empty() && over.is_empty() && !after.is_empty(),
         running: before.iter().map(id).collect(),
+        stays_on: stays_on.iter().map(id).collect(),
         wanted: after.iter().map(id).collect(),
         any_order: over.is_empty(),
         order: scene.order(&before),
@@ -606,6 +618,36 @@ mod tests {
             let text = crate::words::Words::english().may(&report, &answer, 200);
             assert!(text.starts_with(told), "{text}");
         }
+    }
+
+    /// A device that a life depends on needs 100 W of 1600 W. It counts as on beside the kettle of 1500 W, whose hours
+    /// it shares, and with 1590 W that is too much. Near miss: where they are on at different times, the kettle has the
+    /// generator to itself.
+    #[test]
+    fn what_a_life_depends_on_is_on_beside_what_is_asked_for() {
+        let told = |rated: &str, hours: &str| {
+            let text = crate::rules::testing::edited(&[
+                ("rated = \"3600 W\"", &format!("rated = \"{rated} W\"")),
+                ("kind = \"electronic\" # fan", "kind = \"medical\""),
+                ("running = \"50 W\"", "running = \"100 W\""),
+                ("hours = [\"18:00-23:00\"]", &format!("hours = [\"{hours}\"]")),
+            ]);
+            let (plan, report) = of(&text);
+            let answer = ask(&plan, &report, &[id("kettle")], &[]);
+            let text = crate::words::Words::english().may(&report, &answer, 200);
+            (answer.may, text)
+        };
+        let (may, text) = told("1600", "18:45-23:00");
+        assert!(
+            may && text.starts_with("YES: you may switch on “Kettle” while “Fan” runs, with everything else off."),
+            "{text}"
+        );
+        assert!(text.contains("Someone’s health depends on “Fan”, so we counted it as on."), "{text}");
+        let (may, text) = told("1590", "18:45-23:00");
+        assert!(!may && text.starts_with("NO: do not switch on “Kettle” while “Fan” runs."), "{text}");
+        let (may, text) = told("1590", "19:00-23:00");
+        assert!(may && text.starts_with("YES: you may switch on “Kettle”, with everything else off."), "{text}");
+        assert!(!text.contains("health"), "{text}");
     }
 
     /// 10 A of constant power behind 0.396 ohm (100 ft of 12 AWG, 1.98 ohm per 1000 ft, NEC Chapter 9 Table 8, out and

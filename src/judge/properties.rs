@@ -395,8 +395,14 @@ proptest! {
                     prop_assert!(turn.contains(id) || !meets(), "{turn:?}");
                 }
             }
-            let told = |id: &&&Id| sharing.turns.iter().any(|turn| turn.contains(id));
-            prop_assert!(sharing.turns.is_empty() || placed.iter().all(|id| told(&id)));
+        }
+        // A set with any load that may be on together with what stays on contains that too.
+        let load_of = |id: &Id| plan.load(&report.figures.load(id).expect("a load").of).expect("of the plan");
+        for life in &sharing.stays_on {
+            let beside = |id: &Id| !report.lives().contains(id) && load_of(id).may_meet(load_of(life));
+            for set in &sharing.together {
+                prop_assert!(set.contains(life) || !set.iter().any(beside), "{life} {set:?}");
+            }
         }
         // Nobody is told to run at once what is listed as never together.
         if sharing.families_complete {

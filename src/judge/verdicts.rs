@@ -3,7 +3,7 @@
 use super::trial;
 use super::unknowns::{all_answered, cleared};
 use crate::plan::{Id, Plan};
-use crate::report::{Admits, Because, EnergyUse, Figures, Finding, GfciCord, Sharing, Signal, Verdict, telling};
+use crate::report::{Admits, Because, EnergyUse, Figures, Finding, GfciCord, Signal, Verdict, telling};
 use crate::rules;
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::{OnlyIf, Refusal, Verdicts, wrong_anywhere};
@@ -38,8 +38,7 @@ pub(super) fn of_points(
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
         let loads: Vec<Id> =
             placed.map(|placed| placed.load.clone()).filter(|load| receptacle && figures.may_run(load)).collect();
-        let at_once = |set: &Vec<Id>| loads.iter().all(|load| set.contains(load));
-        let one_at_a_time = loads.len() > 1 && !sharing.together.iter().any(at_once);
+        let clash = sharing.clashes.iter().find(|it| receptacle && it.at == node.id);
         points.push(Verdict {
             id: node.id.clone(),
             bonding_plug: verdicts.holds_bonding_plug(ix),
@@ -60,29 +59,13 @@ pub(super) fn of_points(
                 ahead_of: verdicts.to_go_past(into).into_iter().map(|part| id(part).clone()).collect(),
             }),
             only_if: OnlyIf::of(plan, supply, ix).filter(|_| refused.is_none()),
-            one_at_a_time,
-            not_together: if one_at_a_time { not_together(sharing, &loads) } else { Vec::new() },
+            one_at_a_time: clash.is_some(),
+            not_together: clash.map_or_else(Vec::new, |it| it.never.clone()),
             loads,
             assumed: assumed_on_the_way(supply, ix, figures),
         });
     }
     points
-}
-
-/// Returns the sets of these loads that may not run at once, if some two of them may. If no such set is known, all of
-/// them as one set. Empty if no two of them may run together.
-fn not_together(sharing: &Sharing, loads: &[Id]) -> Vec<Vec<Id>> {
-    let two_of_these = |set: &Vec<Id>| set.iter().filter(|id| loads.contains(id)).count() > 1;
-    if !sharing.together.iter().any(two_of_these) {
-        return Vec::new();
-    }
-    let never = sharing.never.iter();
-    let never = never.filter(|set| set.iter().all(|id| loads.contains(id)));
-    let never: Vec<Vec<Id>> = never.cloned().collect();
-    if never.is_empty() {
-        return vec![loads.to_vec()];
-    }
-    never
 }
 
 /// Returns the verdicts on parts plugged into a socket that does not exist or does not take their plug, and on what

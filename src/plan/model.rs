@@ -495,7 +495,7 @@ pub struct Outlet {
     pub breaker: Answer<Current>,
     /// The outlet whose breaker it shares.
     pub shares: Option<Id>,
-    /// The current at which its breaker has been seen to trip.
+    /// The current at which its breaker has been seen to trip. It counts for the next whole ampere below.
     pub trips_at: Option<Current>,
     /// Whether it has GFCI protection.
     pub gfci: Answer<bool>,
@@ -785,6 +785,14 @@ impl Load {
     #[must_use]
     pub fn wants(&self, minute: u16) -> bool {
         self.hours.iter().any(|span| span.contains(minute))
+    }
+
+    /// Whether both may be on at the same time of day. A load without hours may be on at any time.
+    #[must_use]
+    pub fn may_meet(&self, other: &Self) -> bool {
+        let any_time = self.hours.is_empty() || other.hours.is_empty();
+        let begins_in = |one: &Self, other: &Self| one.hours.iter().any(|span| other.wants(span.from));
+        any_time || begins_in(self, other) || begins_in(other, self)
     }
 
     /// Whether it must run, or somebody's health depends on it, or might.

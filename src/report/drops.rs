@@ -76,7 +76,10 @@ impl<'a> Scene<'a> {
             .collect();
         let index: BTreeMap<&Id, usize> = placed.iter().enumerate().map(|(at, placed)| (&placed.unit.id, at)).collect();
         let sets = if sharing.families_complete {
-            sharing.together.iter().map(|set| set.iter().filter_map(|id| index.get(id).copied()).collect()).collect()
+            // What stays off beside what a life depends on is in no set with others.
+            let alone = sharing.off.iter().map(std::slice::from_ref);
+            let sets = sharing.together.iter().map(Vec::as_slice).chain(alone);
+            sets.map(|set| set.iter().filter_map(|id| index.get(id).copied()).collect()).collect()
         } else {
             vec![(0..placed.len()).collect()]
         };

@@ -667,27 +667,31 @@ impl Report {
         verdict.is_some_and(|it| it.admits == Admits::Named && it.only.is_empty())
     }
 
-    /// Whether the plan uses this receptacle for nothing and no GFCI works here, although nothing forbids its use.
-    /// Nobody is invited to plug in here.
+    /// Whether the plan uses this receptacle for nothing, although nothing forbids its use. Nobody is invited to plug in
+    /// here. In a plan without loads, that holds only where no GFCI works.
     #[must_use]
     pub fn idle(&self, id: &Id) -> bool {
-        let open = |it: &Verdict| it.admits == Admits::Everything && it.loads.is_empty() && !it.bonding_plug;
+        let beyond = |limit: &Limit| limit.id != *id && limit.path.contains(id) && self.used(limit);
         let limits = &self.figures.limits;
-        let works = |limit: &Limit| limit.shock.state == ShockState::Works;
-        self.verdict(id).is_some_and(open)
-            && limits.iter().any(|limit| limit.id == *id && !works(limit))
-            && !limits.iter().any(|beyond| beyond.id != *id && beyond.path.contains(id) && self.used(&beyond.id))
+        limits.iter().any(|limit| limit.id == *id && self.spare(limit)) && !limits.iter().any(beyond)
     }
 
     /// Whether this cord or box, or anything past it, has a receptacle that is there to be used. Nobody is sent to plug
     /// in what leads only to what must not be used, or to what the plan uses for nothing.
     #[must_use]
     pub fn leads_on(&self, part: &Id) -> bool {
-        self.figures.limits.iter().any(|limit| limit.path.contains(part) && self.used(&limit.id))
+        self.figures.limits.iter().any(|limit| limit.path.contains(part) && self.used(limit))
     }
 
-    fn used(&self, receptacle: &Id) -> bool {
-        self.usable(receptacle) && !self.idle(receptacle)
+    fn used(&self, limit: &Limit) -> bool {
+        self.usable(&limit.id) && !self.spare(limit)
+    }
+
+    /// Whether anything may be plugged in here, and the plan has nothing for it.
+    fn spare(&self, limit: &Limit) -> bool {
+        let open = |it: &Verdict| it.admits == Admits::Everything && it.loads.is_empty() && !it.bonding_plug;
+        let invites = limit.shock.state == ShockState::Works && self.figures.loads.is_empty();
+        self.verdict(&limit.id).is_some_and(open) && !invites
     }
 
     /// Returns the finding whose words explain a reason. Of the findings about the same part that are cleared together,

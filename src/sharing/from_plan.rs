@@ -38,7 +38,7 @@ use super::model::{Fixed, Load, Model, Row, Sums, mask, plugged};
 use super::place::{Placing, place};
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
-use super::told::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
+use super::told::{Clash, Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use super::{start, turns};
 use crate::loads::LoadUnit;
 use crate::plan::{self, Answer, Cord, Ground, Id, Leg, LoadKind, Plan, Wanted};
@@ -54,6 +54,9 @@ const TRIAL: u64 = 24;
 const LEAST: u64 = 80_000;
 /// The most sets of a family that are found. Nobody can use more.
 const MOST_SETS: usize = 1000;
+/// The most loads at a receptacle of which every mix is tried, and the most of those mixes that a label has room for.
+const MOST_MIXED: usize = 8;
+const MOST_TOLD: usize = 6;
 /// A cord of up to this length ends at the generator (common practice, no source, as in rule CORD005).
 pub(crate) const AT_SET: Length = Length::from_millimetres(2_000);
 
@@ -69,16 +72,21 @@ pub(crate) fn length_of(cord: &Cord) -> Length {
 #[must_use]
 pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
     let budget = &mut Budget::for_loads(units.len());
-    let setting = Setting::new(plan, supply, verdicts, units);
+    let mut setting = Setting::new(plan, supply, verdicts, units);
     let placing = budget.share(3, 4, |budget| place(&setting.model, budget));
     let (at, mut sharing) = setting.told(plan, &placing, budget);
-    let (model, units) = (&setting.model, setting.units);
-    let fixed = model.at(&at);
+    let fixed = setting.model.at(&at);
     let all = plugged(&at);
+    let life_of = |load: usize| plan.loads[units[load].load].may_be(LoadKind::Medical);
+    let life: LoadSet = all.iter().filter(|load| life_of(*load)).collect();
+    let stays_on = setting.keep_on(plan, &fixed, &all, &life);
+    let (setting, model, units) = (&setting, &setting.model, setting.units);
     let alike = alike(units, &at);
     let ids = |set: &LoadSet| set.iter().map(|load| units[load].id.clone()).collect();
+    sharing.stays_on = ids(&stays_on);
+    sharing.clashes = setting.clashes(&fixed, &at, &alike, budget);
 
-    let mut together = budget.share(1, 2, |budget| largest(&fixed, &all, &alike, MOST_SETS, budget));
+    let mut together = budget.share(1, 2, |budget| largest(&fixed, &all, &alike, &setting.along, MOST_SETS, budget));
     if !together.complete {
         // The most important set may not be among those found.
         let first = setting.grow(&fixed, LoadSet::default(), &all);
@@ -87,7 +95,7 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
         }
         // Nor is every load that can run necessarily in one.
         for load in all.iter() {
-            let alone = LoadSet::default().with(load);
+            let alone = setting.along[load].with(load);
             if fixed.holds(&alone) && !together.sets.iter().any(|set| set.contains(load)) {
                 together.sets.push(setting.grow(&fixed, alone, &all));
             }
@@ -123,12 +131,10 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
     }
     sharing.start = budget.share(1, 2, |budget| setting.start(&fixed, first, &all, budget));
     let mut stop: Vec<usize> = first.iter().collect();
-    let life_of = |load: usize| plan.loads[units[load].load].may_be(LoadKind::Medical);
     stop.sort_by_key(|load| (life_of(*load), Reverse(model.loads[*load].running), *load));
     sharing.stop_order = stop.iter().map(|load| units[*load].id.clone()).collect();
 
-    let life: LoadSet = all.iter().filter(|load| life_of(*load)).collect();
-    let (turns, off) = setting.turns(&fixed, &all, &life, budget);
+    let (turns, off) = setting.turns(&fixed, &all.minus(&life), &stays_on, budget);
     sharing.turns = turns.iter().map(ids).collect();
     sharing.off = ids(&off);
     sharing
@@ -164,6 +170,11 @@ fn never(fixed: &Fixed, all: &LoadSet, alike: &Alike, budget: &mut Budget) -> Fa
         let few = [3, 2].into_iter().map(of_size).find(|few| few.complete);
         // Else those that were found, which are conflicts all the same.
         family.sets = few.map_or(family.sets, |few| few.sets);
+        // Whether a load can run at all is known in any case.
+        let alone = all.iter().map(|load| LoadSet::default().with(load));
+        family.sets.extend(alone.filter(|load| !fixed.holds(load) && alike.leads(load)));
+        family.sets.sort_unstable();
+        family.sets.dedup();
     }
     family.sets.sort_by_cached_key(|set| (set.len(), set.iter().collect::<Vec<_>>()));
     family
@@ -197,6 +208,8 @@ struct Setting<'a> {
     refused: Vec<Option<bool>>,
     /// For each load that fits a receptacle full of cords, boxes or a bonding plug, whether it could run there.
     taken: Vec<Option<bool>>,
+    /// For each load, what a life depends on and stays on with it. Empty until the loads are placed.
+    along: Vec<LoadSet>,
     /// Loads beyond what a model can hold.
     beyond: &'a [LoadUnit],
     /// Whether the model holds all loads and places.
@@ -332,6 +345,7 @@ impl<'a> Setting<'a> {
             refused,
             taken,
             fits,
+            along: Vec::new(),
         };
         setting.add_rows();
         for (at, sockets) in shared {
@@ -648,51 +662,130 @@ impl<'a> Setting<'a> {
         }
     }
 
-    /// Returns the fewest turns in which everything plugged in gets to run in its hours, or none if all of it may be on
-    /// whenever it is wanted. Also returns the loads that get no turn, because whenever they are wanted they are too
-    /// much together with what a life depends on.
+    /// Sets what stays on with each load: what a life depends on, or might, and may be on at the same time of day.
+    /// Returns all of that. Of several such devices that are too much together, as many as fit count.
+    fn keep_on(&mut self, plan: &Plan, fixed: &Fixed, all: &LoadSet, life: &LoadSet) -> LoadSet {
+        let load_of = |load: usize| &plan.loads[self.units[load].load];
+        let stays_on = self.grow(&fixed.by_moment(&self.model.moments(), all), LoadSet::default(), life);
+        let along = |load: usize| -> LoadSet {
+            if life.contains(load) {
+                return LoadSet::default();
+            }
+            stays_on.iter().filter(|life| load_of(load).may_meet(load_of(*life))).collect()
+        };
+        self.along = (0..self.units.len()).map(along).collect();
+        stays_on
+    }
+
+    /// Whether a set may run at once with what stays on with its loads.
+    fn may_run(&self, fixed: &Fixed, set: &LoadSet) -> bool {
+        fixed.holds(&set.iter().map(|load| self.along[load]).fold(*set, |all, along| all.union(&along)))
+    }
+
+    /// Returns the receptacles whose loads may not all run at once. Each takes one check, and few need more.
+    fn clashes(&self, fixed: &Fixed, at: &[Option<usize>], alike: &Alike, budget: &mut Budget) -> Vec<Clash> {
+        let mut here: BTreeMap<NodeIx, LoadSet> = BTreeMap::new();
+        for (load, place) in at.iter().enumerate() {
+            let runs = place.filter(|_| fixed.holds(&LoadSet::default().with(load)));
+            if let Some(place) = runs {
+                here.entry(self.places[place]).or_default().insert(load);
+            }
+        }
+        let crowded = here.into_iter().filter(|(_, loads)| !self.may_run(fixed, loads));
+        let crowded = crowded.filter(|(_, loads)| loads.len() > 1);
+        let told = crowded.map(|(place, loads)| {
+            let never = budget.share(1, 8, |budget| self.mixes(fixed, &loads, alike, budget));
+            let ids = |set: &LoadSet| set.iter().map(|load| self.units[load].id.clone()).collect();
+            Clash { at: self.supply.node(place).id.clone(), never: never.iter().map(ids).collect() }
+        });
+        told.collect()
+    }
+
+    /// Returns the smallest sets of these loads that may not run at once. See [`Clash::never`].
+    fn mixes(&self, fixed: &Fixed, loads: &LoadSet, alike: &Alike, budget: &mut Budget) -> Vec<LoadSet> {
+        let list: Vec<usize> = loads.iter().collect();
+        let work = (fixed.rows.len() * loads.len()) as u64;
+        let pairs =
+            list.iter().enumerate().flat_map(|(at, one)| list[at + 1..].iter().map(move |other| [*one, *other]));
+        let any_two = pairs.map(|pair| pair.into_iter().collect()).any(|pair| {
+            // Where nobody knows, some two might.
+            !budget.spend(work) || self.may_run(fixed, &pair)
+        });
+        if !any_two {
+            return Vec::new();
+        }
+        let mut never: Vec<LoadSet> = Vec::new();
+        let mut subsets: Vec<u32> = if list.len() > MOST_MIXED { Vec::new() } else { (0..1 << list.len()).collect() };
+        subsets.retain(|subset| subset.count_ones() > 1);
+        subsets.sort_by_key(|subset| (subset.count_ones(), *subset));
+        for subset in &subsets {
+            let set: LoadSet = (0..list.len()).filter(|at| subset >> at & 1 == 1).map(|at| list[at]).collect();
+            if never.iter().any(|known| known.is_subset(&set)) || !alike.leads(&set) {
+                continue;
+            }
+            if !budget.spend(work) {
+                return vec![*loads];
+            }
+            if !self.may_run(fixed, &set) {
+                never.push(set);
+            }
+        }
+        if never.is_empty() || never.len() > MOST_TOLD { vec![*loads] } else { never }
+    }
+
+    /// Returns the fewest turns in which all of `others` get to run in their hours, or none if everything may be on
+    /// whenever it is wanted. Also returns the loads that get no turn, because they are too much together with what
+    /// stays on with them.
     ///
     /// A turn also contains whatever else fits, so that what runs all the time need not wait. Everything in a turn may
     /// be on at once whatever its hours, so no turn contradicts `never`. What a life depends on is in every turn of a
     /// load that may be on while it runs.
-    fn turns(&self, fixed: &Fixed, all: &LoadSet, life: &LoadSet, budget: &mut Budget) -> (Vec<LoadSet>, LoadSet) {
-        let others = all.minus(life);
-        let moments = self.model.moments();
-        let by_hours = fixed.by_moment(&moments, all).essential(all);
-        // Several medical loads may be too much together. As many as fit always run.
-        let always = self.grow(&by_hours, LoadSet::default(), life);
-        let found = turns::fewest(&by_hours, &others, &always, budget);
-        let alone = |load: &usize| by_hours.holds(&LoadSet::default().with(*load));
-        let off = found.cannot_run.iter().filter(alone).collect();
+    fn turns(
+        &self,
+        fixed: &Fixed,
+        others: &LoadSet,
+        stays_on: &LoadSet,
+        budget: &mut Budget,
+    ) -> (Vec<LoadSet>, LoadSet) {
+        let all = others.union(stays_on);
+        let alone = |load: &usize| fixed.holds(&LoadSet::default().with(*load));
+        let off: LoadSet =
+            others.iter().filter(alone).filter(|load| !self.may_run(fixed, &LoadSet::default().with(*load))).collect();
+        let by_hours = fixed.by_moment(&self.model.moments(), &all).essential(&all);
+        let found = turns::fewest(&by_hours, others, stays_on, budget);
         if found.groups.len() <= 1 {
             return (Vec::new(), off);
         }
-        let able = others.minus(&found.cannot_run);
-        let with_life = moments.iter().filter(|moment| !moment.intersection(&always).is_empty());
-        let beside = with_life.fold(LoadSet::default(), LoadSet::union).intersection(&able);
-        let apart = able.minus(&beside);
-        let fixed = fixed.essential(all);
-        let at_once = self.grow(&fixed, LoadSet::default(), &always);
-        let groups = turns::fewest(&fixed, &beside, &at_once, budget).groups.into_iter();
-        let mut turns: Vec<LoadSet> = groups.map(|group| self.grow(&fixed, group.union(&at_once), &able)).collect();
-        let left = turns.iter().fold(able.union(&always), LoadSet::minus);
-        let groups = turns::fewest(&fixed, &left, &LoadSet::default(), budget).groups.into_iter();
-        turns.extend(groups.map(|group| self.grow(&fixed, self.grow(&fixed, group, &always), &apart)));
-        turns.sort_by_key(|turn| Reverse(turn.intersection(&always).len()));
+        let able = others.minus(&found.cannot_run).minus(&off);
+        let fixed = fixed.essential(&all);
+        let mut classes: Vec<LoadSet> = able.iter().map(|load| self.along[load]).collect();
+        classes.sort_by_key(|along| (Reverse(along.len()), *along));
+        classes.dedup();
+        let mut turns: Vec<LoadSet> = Vec::new();
+        for along in classes {
+            let left = turns.iter().fold(able, LoadSet::minus);
+            let left: LoadSet = left.iter().filter(|load| self.along[*load] == along).collect();
+            let groups = turns::fewest(&fixed, &left, &along, budget).groups.into_iter();
+            turns.extend(groups.map(|group| self.grow(&fixed, group.union(&along), &able.union(stays_on))));
+        }
+        turns.sort_by_key(|turn| Reverse(turn.intersection(stays_on).len()));
         (turns, off)
     }
 
-    /// Returns the set with whatever of `others` holds together with it: musts first, then loads that run for hours.
+    /// Returns the set with whatever of `others` holds together with it and with what stays on with it: what stays on
+    /// first, then musts, then loads that run for hours.
     fn grow(&self, fixed: &Fixed, set: LoadSet, others: &LoadSet) -> LoadSet {
+        let stays_on = self.along.iter().fold(LoadSet::default(), LoadSet::union);
         let mut order: Vec<usize> = others.iter().collect();
         order.sort_by_key(|load| {
             let of = &self.model.loads[*load];
-            (!of.must, !of.continuous, Reverse(of.weight), *load)
+            (!stays_on.contains(*load), !of.must, !of.continuous, Reverse(of.weight), *load)
         });
         let mut sums = Sums::of(fixed, &set);
         let mut grown = set;
         for load in order {
-            if !grown.contains(load) && sums.fit(fixed, load) {
+            let alone = self.along.get(load).is_none_or(|along| along.is_subset(&grown));
+            if !grown.contains(load) && alone && sums.fit(fixed, load) {
                 sums.add(fixed, load);
                 grown.insert(load);
             }

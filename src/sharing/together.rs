@@ -42,15 +42,25 @@ impl Alike {
     }
 
     /// Whether the set contains, with each load, the one before it.
-    fn leads(&self, set: &LoadSet) -> bool {
+    pub(super) fn leads(&self, set: &LoadSet) -> bool {
         set.iter().all(|load| self.before(load).is_none_or(|before| set.contains(before)))
     }
 }
 
 /// Returns all sets among `loads` that hold, but with no other load added. Stops after `most` sets or at the end of the
 /// budget, which makes the family incomplete.
+///
+/// `along` has, for each load, those that stay on whenever it is on, if any loads do. They are in each set with it, and
+/// have none of their own.
 #[must_use]
-pub fn largest(fixed: &Fixed, loads: &LoadSet, alike: &Alike, most: usize, budget: &mut Budget) -> Family {
+pub fn largest(
+    fixed: &Fixed,
+    loads: &LoadSet,
+    alike: &Alike,
+    along: &[LoadSet],
+    most: usize,
+    budget: &mut Budget,
+) -> Family {
     let mut fixed = fixed.essential(loads);
     // The row with the greatest demand for its capacity shows soonest that a set does not hold.
     fixed.rows.sort_by_cached_key(|row| {
@@ -58,9 +68,11 @@ pub fn largest(fixed: &Fixed, loads: &LoadSet, alike: &Alike, most: usize, budge
         let share = i128::from(asked) * 1_000_000 / i128::from(row.capacity.max(1));
         std::cmp::Reverse(share)
     });
-    // The largest first, because they decide most. What is left over then mostly fits or mostly does not.
+    // What stays on with others first, since it decides whether they may come. Then the largest, because they decide
+    // most. What is left over then mostly fits or mostly does not.
     let mut order: Vec<usize> = loads.iter().collect();
-    order.sort_by_key(|load| (-weight(&fixed, *load), *load));
+    let stays = along.iter().fold(LoadSet::default(), LoadSet::union);
+    order.sort_by_key(|load| (!stays.contains(*load), -weight(&fixed, *load), *load));
     let rows = fixed.rows.len();
     let mut rest = vec![vec![0; rows]; order.len() + 1];
     let mut high = vec![vec![0; rows]; order.len() + 1];
@@ -76,6 +88,7 @@ pub fn largest(fixed: &Fixed, loads: &LoadSet, alike: &Alike, most: usize, budge
         rest: &rest,
         high: &high,
         alike,
+        along,
         most,
         found: Vec::new(),
         open: Vec::new(),
@@ -107,6 +120,8 @@ struct Largest<'a> {
     rest: &'a [Vec<i64>],
     high: &'a [Vec<i64>],
     alike: &'a Alike,
+    /// What stays on with each load.
+    along: &'a [LoadSet],
     most: usize,
     found: Vec<LoadSet>,
     /// Loads left out although they would have fitted. Something later must shut them out.
@@ -148,7 +163,8 @@ impl Largest<'_> {
         if self.alike.before(load).is_some_and(|before| !set.contains(before)) {
             return self.descend(step + 1, set, budget);
         }
-        let fits = self.sums.fit(self.fixed, load);
+        // What stays on with it was decided before. Where that was shut out, so is this.
+        let fits = self.along.get(load).is_none_or(|along| along.is_subset(&set)) && self.sums.fit(self.fixed, load);
         if fits {
             self.sums.add(self.fixed, load);
             let complete = self.descend(step + 1, set.with(load), budget);

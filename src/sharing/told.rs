@@ -66,6 +66,16 @@ pub struct Start {
     pub reason: Option<Id>,
 }
 
+/// A receptacle whose loads may not all run at once.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Clash {
+    /// The receptacle.
+    pub at: Id,
+    /// The smallest sets of its loads that may not run at once, or all of them as one set where there are too many to
+    /// tell. Empty if no two of them may.
+    pub never: Vec<Vec<Id>>,
+}
+
 /// Where each load plugs in, and what may run together.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Sharing {
@@ -73,12 +83,21 @@ pub struct Sharing {
     pub placed: Vec<Placed>,
     /// The loads without a place.
     pub unplaced: Vec<Unplaced>,
-    /// Every largest set that may run at once, regardless of hours, the most important first. Of interchangeable units
-    /// of one load at one receptacle it names the first, and any others do as well.
+    /// Every largest set that may run at once, regardless of hours, the most important first. With each load it has
+    /// what a life depends on, or might, and may be on at the same time of day. Of interchangeable units of one load at
+    /// one receptacle it names the first, and any others do as well.
     pub together: Vec<Vec<Id>>,
     /// Every smallest set that may not run at once, likewise, the smallest first. A set of one is a load too large for
-    /// where it is.
+    /// where it is, and each of those is here even if others are missing.
     pub never: Vec<Vec<Id>>,
+    /// Every receptacle whose loads may not all run at once, even if `together` and `never` are not complete. The verdict
+    /// on it tells them.
+    #[serde(skip)]
+    pub(crate) clashes: Vec<Clash>,
+    /// What a life depends on, or might, and has power. It takes no turns: it counts as on with everything that may be
+    /// on at the same time of day.
+    #[serde(skip)]
+    pub(crate) stays_on: Vec<Id>,
     /// An order of switching on for the first set of `together`.
     pub start_order: Vec<StartStep>,
     /// Whether that order stays below the peak at every step.
@@ -89,10 +108,11 @@ pub struct Sharing {
     /// might. Any order of switching off holds.
     pub stop_order: Vec<Id>,
     /// The fewest groups that take turns, if not everything fits whenever its hours want it. Otherwise empty. A load is
-    /// in every group that it fits into, so a load in all of them need not wait.
+    /// in every group that it fits into, so a load in all of them need not wait. What a life depends on takes no turns:
+    /// it is in each group with a load that may be on at the same time of day.
     pub turns: Vec<Vec<Id>>,
-    /// Loads in no turn: they can run, but not together with what a life depends on when both are wanted. The latter is
-    /// in every turn, so these stay off.
+    /// Loads in no turn and in no set of `together`: they can run, but not together with what a life depends on and may
+    /// be on at the same time of day. So these stay off while that runs.
     pub off: Vec<Id>,
     /// The cheapest changes that clear every danger and serve every must, and what they bring about at no extra cost,
     /// in an order in which each can be made. Filled only on request (see [`crate::mend`]).

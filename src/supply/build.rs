@@ -45,6 +45,14 @@ pub(crate) fn usual_mark(cord: &Cord) -> Option<Current> {
     conductor::usual_mark(cord.wire.or(UNKNOWN_CORD), cord.length.or(UNKNOWN_LENGTH))
 }
 
+/// Returns what a breaker counts for once it was seen to trip at this current: the next whole ampere below (common
+/// practice, no source). Never nothing: an outlet that gives nothing is another matter.
+pub(crate) fn below_trip(seen: Current) -> Current {
+    const WHOLE: i64 = 1000;
+    const LEAST: i64 = 100;
+    Current::from_milliamps(((seen.milliamps() - 1).div_euclid(WHOLE) * WHOLE).max(LEAST))
+}
+
 /// Returns the rated power assumed for a generator when only its peak is known.
 pub(crate) fn rated_of_peak(peak: Power) -> Power {
     peak.scaled_down(OF_PEAK)
@@ -328,16 +336,16 @@ impl<'a> Builder<'a> {
         // With an unknown breaker, the receptacles are all there is to go by.
         let smallest = group.iter().map(|outlet| outlet.shape.0.rating()).min();
         let full = marked.or(smallest).unwrap_or(Current::ZERO);
-        // A breaker seen to trip below its marking is rated at that current from then on.
-        let early = seen.is_some_and(|seen| seen < full);
-        let rating = seen.map_or(full, |seen| seen.min(full));
+        // A breaker seen to trip below its marking carries less than that from then on.
+        let early = seen.filter(|seen| *seen < full);
+        let rating = early.map_or(full, below_trip);
         let trips = markings().max();
         let mut node = self.node(&owner.id, NodeKind::Breaker { marked, trips }, parent, legs);
         node.rating = rating;
-        node.reason = match (early, marked) {
-            (true, _) => LimitReason::TripsEarly,
-            (false, Some(_)) => LimitReason::Breaker,
-            (false, None) => LimitReason::Receptacle,
+        node.reason = match marked {
+            _ if early.is_some() => LimitReason::TripsEarly,
+            Some(_) => LimitReason::Breaker,
+            None => LimitReason::Receptacle,
         };
         Some(self.push_breaker(node))
     }

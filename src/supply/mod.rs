@@ -11,8 +11,8 @@ mod limit;
 mod tests;
 
 pub(crate) use build::{
-    COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING, leg_taken, rated_of_peak,
-    usual_mark,
+    COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING, below_trip, leg_taken,
+    rated_of_peak, usual_mark,
 };
 pub use limit::{Acts, Governing, SetBy};
 

@@ -15,16 +15,15 @@ use crate::report::Report;
 /// The most exceeded limits shown. The rest are exceeded by less.
 const SHOWN: usize = 3;
 
-/// Whether the answer is no only because several loads are wanted at once. As far as is known, each may run alone.
+/// Whether the answer is no only because several loads are wanted at once. Each may run without the others.
 fn together(report: &Report, answer: &Answer) -> bool {
-    let sharing = &report.figures.sharing;
-    answer.running.is_empty()
+    let off = &report.figures.sharing.off;
+    answer.running.len() == answer.stays_on.len()
         && answer.wanted.len() > 1
         && answer.dangers.is_empty()
         && answer.no_place.is_empty()
         && !answer.over.is_empty()
-        && sharing.families_complete
-        && answer.wanted.iter().all(|id| report.figures.may_run(id))
+        && answer.wanted.iter().all(|id| report.figures.may_run(id) && !off.contains(id))
 }
 
 impl Words {
@@ -41,7 +40,7 @@ impl Words {
         let key = match (answer.may, answer.running.is_empty()) {
             (true, true) => "may-yes",
             (true, false) => "may-yes-while",
-            (false, true) if together => "may-no-together",
+            (false, _) if together => "may-no-together",
             (false, true) => "may-no",
             (false, false) => "may-no-while",
         };
@@ -54,6 +53,13 @@ impl Words {
             [("wanted", wanted.into()), ("running", running.into()), ("count", answer.running.len().into())],
         );
         paragraph(&mut out, "", &text, width);
+        if !answer.stays_on.is_empty() {
+            let known = |id: &Id| report.figures.load(id).is_some_and(|load| load.kind.is_known());
+            let known = if answer.stays_on.iter().all(known) { "yes" } else { "no" };
+            let life = self.set_quoted(report, &answer.stays_on);
+            let text = self.with("may-stays-on", [("life", life.into()), ("known", known.into())]);
+            paragraph(&mut out, "  ", &text, width);
+        }
         self.reasons(&mut out, report, answer, width);
         let warnings = answer.warnings.iter().filter(|_| answer.may);
         for warned in warnings {

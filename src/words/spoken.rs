@@ -321,6 +321,8 @@ const ELSEWHERE: &[(&str, &str)] = &[
     ("print-look-gone", "after prints are written: tests/program/prints.rs"),
     ("print-dangers-left", "after prints are written: tests/program/prints.rs"),
     ("working", "while prints are written: tests/program/prints.rs"),
+    ("note-danger-unplugged", "after a part came out: interview/live.rs"),
+    ("share-turn-without", "turns at an hour without a device for health: words/share.rs"),
     ("learned-no-print", "after a plan is changed: tests/program/commands.rs"),
     ("learned-same", "after a plan is changed: tests/program/commands.rs"),
     ("learned-take-off", "after a plan is changed: tests/program/commands.rs"),

@@ -187,7 +187,7 @@ fn main() -> std::process::ExitCode {
         let fixed = model.at(&at);
         let all = plugged(&at);
         let budget = || Budget::of(WORK);
-        let (together, _) = least(|| largest(&fixed, &all, &Alike::nothing(), MOST_SETS, &mut budget()));
+        let (together, _) = least(|| largest(&fixed, &all, &Alike::nothing(), &[], MOST_SETS, &mut budget()));
         let (never, _) = least(|| conflicts(&fixed, &all, &Alike::nothing(), 3, MOST_SETS, &mut budget()));
         let (turn, _) = least(|| turns::fewest(&fixed, &all, &LoadSet::default(), &mut budget()));
         let note = match (general, outcome) {

@@ -15,7 +15,8 @@ use crate::supply::{Supply, rated_of_peak};
 use crate::tables::shape::Receptacle;
 
 impl Machine {
-    /// Returns the ids of parts and loads, split by whether all their questions are answered.
+    /// Returns the ids of parts and loads, split by whether all their questions are answered, and of the parts that
+    /// nothing feeds.
     pub(in crate::interview) fn told_parts(&self) -> live::Parts {
         let draft = &self.draft;
         let ids = Ids::new(draft);
@@ -35,7 +36,10 @@ impl Machine {
         let gear = parts::gear(draft).map(|n| ids.gear(n));
         let all = gear.chain(loads.iter().map(|(_, id)| id.clone()));
         let finished = all.filter(|id| !BTreeSet::contains(&waiting, id)).collect();
-        live::Parts { finished, waiting }
+        let plan = build::plan(draft, &|key| key.to_owned());
+        let unknown: Vec<&Id> = plan.of_unknown_shape().map(|it| it.part).collect();
+        let unplugged = plan.gear().filter(|it| it.from.is_none() || unknown.contains(&it.id));
+        live::Parts { finished, waiting, unplugged: unplugged.map(|it| it.id.clone()).collect() }
     }
 
     /// Returns the findings so far. See [`live::findings`].

@@ -172,7 +172,7 @@ fn back_again(draws: &[u32]) -> (Vec<String>, usize) {
         for news in told.update(now, machine.told_parts()) {
             match news {
                 live::News::Gone(finding) => gone.push((finding, machine.draft().clone())),
-                live::News::Milder(_) => {}
+                live::News::Milder(_) | live::News::Unplugged(..) => {}
                 live::News::New(finding) | live::News::Also(finding, _) => {
                     for (before, then) in &gone {
                         let same = before.code == finding.code

@@ -42,6 +42,8 @@ pub(super) struct Card {
     /// Loads that may fail to start although there is enough power, in the same words as answers to questions.
     warned: Vec<String>,
     turns: Vec<String>,
+    /// What takes no turns, since a life depends on it.
+    no_turns: Option<String>,
     /// Whom to call.
     call: String,
     /// What to write down in advance for that call.
@@ -163,7 +165,8 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         off: context.words.off(context.report),
         warned: warned(context),
         meters: volts::readings(context),
-        turns: sharing.turns.iter().map(|turn| context.words.set_names(context.report, turn).join(", ")).collect(),
+        turns: context.words.turns(context.report),
+        no_turns: context.words.no_turns(context.report),
         call: say("card-call"),
         blanks: ["card-site", "card-ranger", "card-hospital"].map(say).into(),
         setup: setup(context),
@@ -177,8 +180,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
 fn never_more(context: &Context<'_>) -> Option<String> {
     let sharing = &context.report.figures.sharing;
     let hidden = more(context, "never-more", sharing.never.len().saturating_sub(NEVER_SHOWN));
-    let partial = !sharing.families_complete && !sharing.never.is_empty();
-    let others = partial.then(|| context.say("never-unlisted", &[]));
+    let others = (!sharing.families_complete).then(|| context.say("never-unlisted", &[]));
     let told: Vec<String> = hidden.into_iter().chain(others).collect();
     (!told.is_empty()).then(|| told.join(" "))
 }
@@ -318,7 +320,13 @@ fn together(context: &Context<'_>) -> Together {
     let sharing = &context.report.figures.sharing;
     let shown = choices::shown(context);
     let listed = sharing.together.len() <= worksheet::MOST_SETS;
-    let more = more(context, if listed { "more" } else { "more-left-out" }, sharing.together.len() - shown.len());
+    let hidden = sharing.together.len() - shown.len();
+    // If not every mix was worked out, there are others, and nobody knows how many.
+    let more = if listed && sharing.families_complete {
+        more(context, "more", hidden)
+    } else {
+        Some(context.say("more-left-out", &[]))
+    };
     // With a single set there is nothing to choose, so there is no table.
     let one = match &*shown {
         [one] => {

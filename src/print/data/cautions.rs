@@ -87,7 +87,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
             symbol: symbol(lead).map(|name| (name, context.say(&format!("symbol-{name}"), &[]))),
             title: text.title,
             fix: text.fix,
-            look: look(context, lead, &text.look),
+            look: context.look_lines(lead).unwrap_or_else(|| text.look.join(" ")),
         };
         if danger {
             dangers.push(caution);
@@ -129,22 +129,6 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
         look: looked.then(|| context.say("look-then", &[])),
         emergencies: emergency::all(context),
     }
-}
-
-/// Returns where to look for what a finding rests on: the lines of the look sheet that clear it, or the sentences
-/// themselves if there are none.
-fn look(context: &Context<'_>, finding: &Finding, told: &[String]) -> String {
-    let looks = context.report.figures.looks.iter().zip(1_usize..);
-    let lines = looks.filter(|(look, _)| {
-        let mut rests_on = finding.rests_on.iter();
-        rests_on.any(|it| look.fields.contains(&it.field))
-    });
-    let lines: Vec<String> = lines.map(|(_, line)| line.to_string()).collect();
-    if lines.is_empty() {
-        return told.join(" ");
-    }
-    let count = lines.len();
-    context.words.with("print-look-see", [("lines", context.words.list(&lines).into()), ("count", count.into())])
 }
 
 /// Returns the published warning sign for a finding: what the current, the heat or the exhaust does to someone.

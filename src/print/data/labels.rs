@@ -293,7 +293,7 @@ fn forbidden(context: &Context<'_>, told: &Finding, name: &str, stop: [String; 2
         forbidden: true,
         title: text.title,
         why: text.look.into_iter().next().unwrap_or(text.why),
-        fix: text.fix,
+        fix: context.look_lines(told).unwrap_or(text.fix),
     })
 }
 
@@ -326,7 +326,8 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     let fix = if !forbidden && context.guarded_key(id) == "guarded-cord" {
         context.say("guarded-cord-do", &[])
     } else {
-        text.fix
+        // What looking may clear needs no electrician yet.
+        context.look_lines(&finding).filter(|_| forbidden).unwrap_or(text.fix)
     };
     Some(Label::Refuse(Refusal {
         id: id.to_string(),

@@ -24,7 +24,7 @@ use unicode_width::UnicodeWidthChar as _;
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Answer, Id, Leg, Neutral, Plan};
 use crate::quantity::{Amount, Current, Length, Power};
-use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, Verdict};
+use crate::report::{Acts, Admits, Feed, Finding, Limit, LoadFacts, OnlyIf, Report, SetBy, Verdict};
 use crate::supply::{LimitReason, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::words::{Show, Words};
@@ -573,6 +573,15 @@ impl<'a> Context<'a> {
         let named = verdict.admits == Admits::Named;
         let named = named.then(|| self.say("only-these", &[("parts", &parts)]));
         named.or_else(|| self.report.idle(id).then(|| self.say("idle", &[])))
+    }
+
+    /// Returns the lines of the look sheet that may clear a finding. `None` if there are none.
+    fn look_lines(&self, finding: &Finding) -> Option<String> {
+        let looks = self.report.figures.looks.iter().zip(1_usize..);
+        let lines = looks.filter(|(look, _)| finding.rests_on.iter().any(|it| look.fields.contains(&it.field)));
+        let lines: Vec<String> = lines.map(|(_, line)| line.to_string()).collect();
+        let values = [("lines", self.words.list(&lines).into()), ("count", lines.len().into())];
+        (!lines.is_empty()).then(|| self.words.with("print-look-see", values))
     }
 
     /// Returns how much may be drawn where only a GFCI cord may be plugged in.

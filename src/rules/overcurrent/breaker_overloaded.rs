@@ -413,11 +413,11 @@ mod tests {
         assert_eq!(on_cord("breaker = \"15 A\"", 600), ["overload-trips"]);
     }
 
-    /// The same breaker trips at 17 A: 12.5 A and 4.6 A are too much, 12.5 A and 4.5 A are not.
+    /// The same breaker trips at 17 A, so 16 A count: 12.5 A and 3.6 A are too much, 12.5 A and 3.5 A are not.
     #[test]
     fn a_breaker_that_trips_early_holds_no_more_than_that() {
         let early = ("breaker = \"20 A\" # front", "breaker = \"20 A\"\ntrips_at = \"17 A\"");
-        for (watts, seen) in [(550, true), (540, false)] {
+        for (watts, seen) in [(430, true), (420, false)] {
             let watts = format!("running = \"{watts} W\"");
             let found = found(&[AT_FRONT[0], AT_FRONT[1], early, ("running = \"50 W\"", watts.as_str())]);
             let words: Vec<_> = found.iter().map(word).collect();
@@ -427,7 +427,7 @@ mod tests {
     }
 
     /// 12.5 A each on a breaker that trips at 11 A are too much even in turns, so only rule FIT004 reports them. If it
-    /// trips at 13 A, each may run, but not both.
+    /// trips at 14 A, 13 A count: each may run, but not both.
     #[test]
     fn what_turns_do_not_help_is_not_told_to_take_turns() {
         let told = |trips: &str| -> Vec<&str> {
@@ -442,7 +442,7 @@ mod tests {
             told.into_iter().filter(|code| ["OVER006", "FIT004"].contains(code)).collect()
         };
         assert_eq!(told("11 A"), ["FIT004"; 2]);
-        assert_eq!(told("13 A"), ["OVER006"]);
+        assert_eq!(told("14 A"), ["OVER006"]);
     }
 
     /// Two kettles at two receptacles on one 20 A breaker.

@@ -34,6 +34,12 @@ pub(super) const RULE: Rule = Rule {
     fires: &[
         // 1500 W and 50 W of 1540 W.
         &[SMALL],
+        // 1500 W and twice 800 W of 2300 W: any two of the three run.
+        &[
+            ("rated = \"3600 W\"", "rated = \"2300 W\""),
+            ("running = \"50 W\"", "count = 2\nrunning = \"800 W\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
         // The plan gives no hours.
         &[SMALL, ("hours = [\"18:00-23:00\"]", ""), ("hours = [\"18:30-19:00\"]", "")],
         // 1780 VA for 890 W, beside the fan's 50, of 1800.

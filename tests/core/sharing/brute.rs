@@ -346,7 +346,7 @@ proptest! {
     #[test]
     fn families_are_complete_and_determine_each_other(model in model()) {
         let (fixed, all) = plugged_in(&model);
-        let together = largest(&fixed, &all, &Alike::nothing(), usize::MAX, &mut budget());
+        let together = largest(&fixed, &all, &Alike::nothing(), &[], usize::MAX, &mut budget());
         let never = conflicts(
             &fixed, &all, &Alike::nothing(), usize::MAX, usize::MAX, &mut budget(),
         );

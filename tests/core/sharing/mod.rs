@@ -116,7 +116,7 @@ fn families_of_sets_certify_each_other() {
         let all = LoadSet::below(case.loads.len());
         let nothing = Alike::nothing();
         let most = usize::MAX;
-        let together = largest(&fixed, &all, &nothing, most, &mut Budget::of(WORK));
+        let together = largest(&fixed, &all, &nothing, &[], most, &mut Budget::of(WORK));
         let never = conflicts(&fixed, &all, &nothing, most, most, &mut Budget::of(WORK));
         let without: Vec<LoadSet> = together.sets.iter().map(|set| all.minus(set)).collect();
         assert_eq!(smallest_that_meet(&without), never.sets, "{}", case.name);
@@ -150,7 +150,7 @@ fn families_of_sets_are_those_of_the_oracle() {
         let all = LoadSet::below(case.loads.len());
         if let Some(want) = &expected.together_maximal {
             let mut budget = Budget::of(WORK);
-            let got = largest(&fixed, &all, &Alike::nothing(), usize::MAX, &mut budget);
+            let got = largest(&fixed, &all, &Alike::nothing(), &[], usize::MAX, &mut budget);
             eprintln!("{} largest: {} looks", case.name, WORK - budget.left());
             check_family(&format!("{} largest", case.name), &case, &got, want);
         }

@@ -10,14 +10,12 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use anstyle::Style;
 use crossterm::event::{Event, KeyCode, KeyEvent, KeyEventKind, KeyModifiers};
 use crossterm::{cursor, event, execute, queue, style, terminal};
-use inquire::ui::{Attributes, RenderConfig, StyleSheet, Styled};
-use inquire::{InquireError, Select};
 
 use self::editor::Editor;
 use self::keys::{Keys, Open};
 use self::list::List;
 use super::view::typed;
-use super::{Input, Notice, PromptError, Prompter, Row, Shape, View};
+use super::{Input, Notice, PromptError, Prompter, Shape, View};
 use crate::words::Words;
 
 /// The narrowest and widest text, in columns. Wider lines are hard to read.
@@ -260,46 +258,6 @@ impl<'a> Terminal<'a> {
         Ok(input)
     }
 
-    /// Lets one row be picked from a menu.
-    fn pick(&mut self, rows: &[Row], start: Option<usize>) -> Result<Input, PromptError> {
-        self.keys.drop_waiting()?;
-        let width = columns().saturating_sub(3);
-        let mut rows: Vec<&Row> = rows.iter().collect();
-        if start.is_none() {
-            // Where Enter may take nothing, the cursor is on help.
-            rows.sort_by_key(|row| row.input != Input::Explain);
-        }
-        let shown: Vec<String> = rows.iter().map(|row| cut(&row.text, width)).collect();
-        let bold = if self.colour { StyleSheet::new().with_attr(Attributes::BOLD) } else { StyleSheet::empty() };
-        // Plain signs, so that the row under the cursor is seen without color too.
-        let look = RenderConfig::empty()
-            .with_prompt_prefix(Styled::new(">"))
-            .with_answered_prompt_prefix(Styled::new(">"))
-            .with_highlighted_option_prefix(Styled::new("*"))
-            .with_scroll_up_prefix(Styled::new("^"))
-            .with_scroll_down_prefix(Styled::new("v"))
-            .with_canceled_prompt_indicator(Styled::new("<"))
-            .with_selected_option(Some(bold))
-            .with_answer(bold);
-        let hint = self.words.text("hint-list");
-        let picked = Select::new("", shown)
-            .with_render_config(look)
-            .with_help_message(&hint)
-            .with_page_size(self.room(short(rows.len())).saturating_sub(2))
-            .with_starting_cursor(start.unwrap_or(0))
-            .raw_prompt();
-        match picked {
-            Ok(picked) => Ok(rows[picked.index].input.clone()),
-            Err(InquireError::OperationCanceled) => Ok(Input::Back),
-            Err(InquireError::OperationInterrupted) => Err(PromptError::Interrupted),
-            Err(InquireError::IO(error)) if error.kind() == std::io::ErrorKind::Interrupted => {
-                Err(PromptError::Interrupted)
-            }
-            Err(InquireError::IO(error)) => Err(PromptError::Terminal(error)),
-            Err(error) => Err(PromptError::Terminal(std::io::Error::other(error))),
-        }
-    }
-
     /// Returns the number of lines for a prompt: the free lines below the messages, or else as many as it needs.
     fn room(&self, needs: usize) -> usize {
         let below = usize::from(size().1).saturating_sub(self.seen + 1);
@@ -517,8 +475,6 @@ impl Prompter for Terminal<'_> {
                     other => other,
                 }
             }
-            // What to do next, beside the interview: no answer of these decides what the plan says.
-            Shape::List { rows, start, marks: None } if view.progress.is_empty() => self.pick(rows, *start)?,
             Shape::List { rows, start, marks: None } => {
                 let [keys, nothing] = ["hint-list", "list-nothing"].map(|key| self.words.text(key));
                 self.hold(&mut List::of_one(rows, *start, keys, nothing).beside(&view.drawing))?

@@ -126,7 +126,7 @@ pub(super) struct Found {
     pub(super) rows: Vec<usize>,
     /// Whether they hold every typed word.
     pub(super) whole: bool,
-    /// Whether no row holds any typed word. The rows are the catch-all rows and help then.
+    /// Whether no row holds any typed word. The rows are the catch-all rows and help then, or none on a page without them.
     pub(super) lost: bool,
 }
 
@@ -151,11 +151,7 @@ impl Found {
             found.retain(|at| !is_other(at));
             found.extend(all.clone().filter(is_other));
         }
-        found.extend(all.clone().filter(|at| lost && rows[*at].input == Input::Explain));
-        // A page may have no help row, and no search should end with an empty list.
-        if found.is_empty() {
-            found.extend(all);
-        }
+        found.extend(all.filter(|at| lost && rows[*at].input == Input::Explain));
         Self { rows: found, whole, lost }
     }
 }

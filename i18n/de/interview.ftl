@@ -28,6 +28,10 @@ hint-between = ,{" "}
 typed-unknown = unbekannt
     .also = weiß nicht, weiss nicht, weiß ich nicht, weiss ich nicht, keine ahnung, nicht sicher
 typed-at = in
+# Words ahead of a figure that is judged by eye, and past it, small letters, set apart by commas. The figure
+# counts as typed. What makes it larger, smaller or doubtful, such as "mindestens", has no place here.
+typed-about = ungefähr, ungefaehr, etwa, in etwa, circa, zirka, ca., ca, rund, um die, so um die, ~, ≈
+    .after = oder so, ungefähr, ungefaehr, etwa, circa, zirka, ca., ca, mehr oder weniger
 
 typed-unit = -
     .ft = fuß fuss

@@ -82,7 +82,7 @@ print-plug-in = Hier anschließen
 print-plugs-more = { $loads } + { $count } mehr
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = HIER NICHTS GEPLANT
-print-idle-how = Hier nichts einstecken. Zum Benutzen in den Plan aufnehmen und neu prüfen.
+print-idle-how = Bevor Sie hier etwas einstecken: in den Plan aufnehmen und neu prüfen.
 # The plan has something here that is too much, or must not be used.
 print-idle-planned = Hier nichts einstecken.
 print-comes-from = Gespeist von

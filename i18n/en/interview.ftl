@@ -35,6 +35,10 @@ typed-unknown = unknown
     .also = i don't know, i dont know, don't know, dont know, idk, not sure, unsure
 # The word between a level and its distance, as in "58 dBA at 23 ft".
 typed-at = at
+# Words ahead of a figure that is judged by eye, and past it, small letters, set apart by commas. The figure
+# counts as typed. What makes it larger, smaller or doubtful, such as "at least", has no place here.
+typed-about = about, around, roughly, approximately, approx., approx, circa, ca., ~, ≈
+    .after = or so, more or less, give or take, roughly, approximately, approx., approx
 # Words for units that somebody may type, small letters, set apart by spaces. Each attribute is
 # named by the unit that is meant: feet, metres, inches, amperes, volts, watts, hours, minutes,
 # US gallons, litres; steps to walk. A word that means anything else to anybody has no place here.

@@ -81,9 +81,9 @@ print-tiny-gfci-unknown = GFCI: NOT KNOWN
 print-plug-in = Plug in here
 # On a label without room for all of them: the first ones.
 print-plugs-more = { $loads } + { $count } more
-# Nothing forbids to use it, but no GFCI works there: nobody is invited to.
+# Nothing forbids to use it, but the plan has nothing for it: nobody is invited to.
 print-idle = NOTHING PLANNED HERE
-print-idle-how = Plug nothing in here. To use it, put it in the plan and check again.
+print-idle-how = Before you plug anything in here, put it in the plan and check again.
 # The plan has something here that is too much, or must not be used.
 print-idle-planned = Plug nothing in here.
 print-comes-from = Gets power from

@@ -40,6 +40,10 @@ typed-picture = esquema
     .also = árbol, arbol, dibujo
 # The word between a level and its distance, as in "58 dBA at 23 ft".
 typed-at = a
+# Words ahead of a figure that is judged by eye, and past it, small letters, set apart by commas. The figure
+# counts as typed. What makes it larger, smaller or doubtful, such as "al menos", has no place here.
+typed-about = unos, unas, como, aproximadamente, aprox., aprox, más o menos, mas o menos, alrededor de, ~, ≈
+    .after = más o menos, mas o menos, aproximadamente, aprox., aprox, o así, o asi
 # Words for units that somebody may type, small letters, set apart by spaces. Each attribute is
 # named by the unit that is meant: feet, metres, inches, amperes, volts, watts, hours, minutes,
 # US gallons, litres. A word that means anything else to anybody has no place here.

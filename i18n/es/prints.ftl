@@ -82,7 +82,7 @@ print-plug-in = Conecte aquí
 print-plugs-more = { $loads } + { $count } más
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = NADA PREVISTO AQUÍ
-print-idle-how = No enchufe nada aquí. Para usarlo, póngalo en el plan y compruebe de nuevo.
+print-idle-how = Antes de enchufar algo aquí, póngalo en el plan y compruebe de nuevo.
 # The plan has something here that is too much, or must not be used.
 print-idle-planned = No enchufe nada aquí.
 print-comes-from = Recibe de

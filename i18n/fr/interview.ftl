@@ -29,6 +29,10 @@ hint-between = ,{" "}
 
 # The word between a level and its distance, as in "58 dBA at 23 ft".
 typed-at = à
+# Words ahead of a figure that is judged by eye, and past it, small letters, set apart by commas. The figure
+# counts as typed. What makes it larger, smaller or doubtful, such as "au moins", has no place here.
+typed-about = environ, à peu près, a peu pres, approximativement, approx., approx, autour de, env., ~, ≈
+    .after = environ, à peu près, a peu pres, ou à peu près, approximativement, approx., approx, plus ou moins, env.
 # Words for units that somebody may type, small letters, set apart by spaces. Each attribute is
 # named by the unit that is meant: feet, metres, inches, amperes, volts, watts, hours, minutes,
 # US gallons, litres. A word that means anything else to anybody has no place here: "gallon" is

@@ -82,7 +82,7 @@ print-plug-in = À brancher ici
 print-plugs-more = { $loads } + { $count } de plus
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = RIEN DE PRÉVU ICI
-print-idle-how = Ne branchez rien ici. Pour vous en servir, ajoutez-le au plan et vérifiez de nouveau.
+print-idle-how = Avant de brancher quoi que ce soit ici, ajoutez-le au plan et vérifiez de nouveau.
 # The plan has something here that is too much, or must not be used.
 print-idle-planned = Ne branchez rien ici.
 print-comes-from = Vient de

@@ -204,7 +204,7 @@ pub fn run(
         let is_news = question.id != "gear-from" || machine.draft().get(&question.key) != Some(&Said::Unknown);
         let past = if question.id == "gear-from" { machine.past(&question.key) } else { Vec::new() };
         let readable = readable(words, &question, &shown, input.clone());
-        let with_unit = readable.as_ref().ok().and_then(|whole| completed_with_unit(&typed, whole));
+        let with_unit = readable.as_ref().ok().and_then(|whole| completed_with_unit(words, &typed, whole));
         match readable.and_then(|input| machine.answer(input)) {
             Ok(notes) => {
                 refused.clear();
@@ -362,8 +362,8 @@ fn completed(words: &Words, question: &Question, shown: &View, input: Input) -> 
     }
 }
 
-/// Returns the answer to echo when it got a unit or its number was rewritten, and `None` otherwise.
-fn completed_with_unit(typed: &Input, whole: &Input) -> Option<String> {
+/// Returns the answer to echo when it got a unit, was judged by eye, or its number was rewritten, and `None` otherwise.
+fn completed_with_unit(words: &Words, typed: &Input, whole: &Input) -> Option<String> {
     let (Input::Answer(typed), Input::Answer(whole)) = (typed, whole) else {
         return None;
     };
@@ -373,7 +373,8 @@ fn completed_with_unit(typed: &Input, whole: &Input) -> Option<String> {
     };
     let bare = !typed.contains(char::is_alphabetic);
     let other = number(typed) != number(whole) && !typed.contains(['.', ',']);
-    (other || bare && whole != typed.trim()).then(|| whole.clone())
+    let by_eye = words.without_about(typed) != typed.trim();
+    (other || by_eye || bare && whole != typed.trim()).then(|| whole.clone())
 }
 
 /// Adds the first unit the question shows to a bare number, if that makes a valid answer.

@@ -287,6 +287,8 @@ impl<'a> Terminal<'a> {
             .with_help_message(&hint)
             .with_page_size(self.room(short(rows.len())).saturating_sub(2))
             .with_starting_cursor(start.unwrap_or(0))
+            // What is typed brings its rows to the top and hides none, so that Enter always has a row to take.
+            .with_scorer(&|typed, _, row, _| Some(i64::from(row.to_lowercase().contains(&typed.to_lowercase()))))
             .raw_prompt();
         match picked {
             Ok(picked) => Ok(rows[picked.index].input.clone()),

@@ -542,9 +542,11 @@ proptest! {
                 let silenced = match found.0 {
                     // If the generator cannot start it, that it cannot run it either is no news.
                     "POWER001" => &["POWER002"][..],
-                    "POWER002" => &["POWER001"],
-                    // A load that the generator cannot run burns no fuel.
-                    "FIT004" | "FUEL001" => &["POWER001", "POWER002"],
+                    "POWER002" => &["POWER001", "FIT004"],
+                    // A load that the generator cannot run burns no fuel. One on a cord that it makes too hot is told of
+                    // that cord.
+                    "FIT004" => &["POWER001", "POWER002", "CORD001"],
+                    "FUEL001" => &["POWER001", "POWER002"],
                     _ => &[],
                 };
                 let covers = |it: &(&str, Option<Id>)| {

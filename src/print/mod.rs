@@ -428,52 +428,26 @@ fn export(document: Document, paged: &PagedDocument, options: &Options) -> Resul
         tagged: true,
         pretty: false,
     };
-    let mut pdf = typst_pdf::pdf(paged, &options)
+    let pdf = typst_pdf::pdf(paged, &options)
         .map_err(|errors| fault(errors.iter().map(|error| error.message.as_str()).collect::<Vec<_>>().join("; ")))?;
-    leave_out_default(&mut pdf);
+    finished(&pdf, two_sided).map_err(|error| fault(error.to_string()))
+}
+
+/// Rewrites the exporter's file. What the exporter has no option for is set, and every object that is not a stream goes
+/// into compressed ones: most of a card is its tags, which the exporter writes as plain text.
+fn finished(pdf: &[u8], two_sided: bool) -> Result<Vec<u8>, lopdf::Error> {
+    let mut pdf = lopdf::Document::load_mem(pdf)?;
+    let catalog = pdf.catalog_mut()?;
+    // It is the default. Some readers (poppler to 22.12 at least) report it as a syntax error.
+    catalog.get_mut(b"MarkInfo")?.as_dict_mut()?.remove(b"Suspects");
     if two_sided {
-        ask_for_both_sides(&mut pdf);
+        // The sheet is flipped on its long edge (ISO 32000-1, table 150).
+        let flip = lopdf::Object::Name(b"DuplexFlipLongEdge".to_vec());
+        catalog.get_mut(b"ViewerPreferences")?.as_dict_mut()?.set("Duplex", flip);
     }
-    Ok(pdf)
-}
-
-/// Asks the printer to flip the sheet on its long edge (ISO 32000-1, table 150), which the exporter cannot do. The
-/// catalog is the last object in the file, so inserting there moves only the cross-reference table after it, and its
-/// position is updated at the end. A file with another structure is left unchanged.
-fn ask_for_both_sides(pdf: &mut Vec<u8>) {
-    const PREFERENCES: &[u8] = b"/ViewerPreferences<<";
-    const DUPLEX: &[u8] = b"/Duplex/DuplexFlipLongEdge";
-    const START: &[u8] = b"startxref\n";
-    let last = |wanted: &[u8], pdf: &[u8]| pdf.windows(wanted.len()).rposition(|it| it == wanted);
-    let (Some(table), Some(start)) = (last(b"\nxref\n", pdf), last(START, pdf)) else {
-        return;
-    };
-    let object = last(b" 0 obj\n", &pdf[..table]);
-    let within = |at: &usize| object.is_some_and(|object| object < *at);
-    let Some(at) = last(PREFERENCES, &pdf[..table]).filter(within) else {
-        return;
-    };
-    let number = format!("{}\n%%EOF", table + 1 + DUPLEX.len());
-    pdf.truncate(start + START.len());
-    pdf.extend(number.bytes());
-    let at = at + PREFERENCES.len();
-    pdf.splice(at..at, DUPLEX.iter().copied());
-}
-
-/// Blanks out `/Suspects false`, which is the default. Some readers (poppler to 22.12 at least) report it as a syntax
-/// error. It is overwritten with the same number of spaces, so that all offsets in the file stay valid.
-fn leave_out_default(pdf: &mut [u8]) {
-    const MARKED: &[u8] = b"/MarkInfo<</Marked true/Suspects false>>";
-    const WORD: &[u8] = b"/Suspects false";
-    let mut found = pdf
-        .windows(MARKED.len())
-        .enumerate()
-        .filter(|(_, bytes)| *bytes == MARKED)
-        .map(|(at, _)| at + MARKED.len() - WORD.len() - b">>".len());
-    // A second match would be text that happens to say so, such as a title.
-    if let (Some(at), None) = (found.next(), found.next()) {
-        pdf[at..at + WORD.len()].fill(b' ');
-    }
+    let mut out = Vec::new();
+    pdf.save_modern(&mut out)?;
+    Ok(out)
 }
 
 fn picture(name: String, page: &Page, density: f64) -> Result<(String, Vec<u8>), PrintError> {

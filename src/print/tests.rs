@@ -367,9 +367,12 @@ fn the_same_plan_gives_the_same_bytes() {
 fn the_documents_are_tagged_and_say_so() {
     let (plan, report) = small();
     for (name, pdf) in print(&plan, &report, &Options::default()).expect("printed") {
-        let raw = String::from_utf8_lossy(&pdf);
-        assert!(raw.contains("pdfuaid"), "{name}");
-        assert!(raw.contains("/Lang") && raw.contains("/StructTreeRoot"), "{name}");
+        assert!(String::from_utf8_lossy(&pdf).contains("pdfuaid"), "{name}");
+        let pdf = pdf_extract::Document::load_mem(&pdf).expect("a PDF");
+        let catalog = pdf.catalog().expect("a catalog");
+        let language = catalog.get(b"Lang").and_then(pdf_extract::Object::as_str);
+        assert_eq!(language.ok(), Some(b"en".as_slice()), "{name}");
+        assert!(catalog.has(b"StructTreeRoot"), "{name}");
     }
 }
 

@@ -4,6 +4,8 @@
 //! which is usual, since they may be copying a nameplate printed for the other half. So an ambiguous number is returned
 //! with both readings, and the caller, which knows what was asked, decides whether both are plausible.
 
+use std::ops::Range;
+
 use rust_decimal::Decimal;
 
 use super::{Show, Words};
@@ -47,6 +49,7 @@ impl Words {
     /// # Errors
     /// Fails if a number in it has two readings.
     pub fn plain_numbers(&self, text: &str) -> Result<String, Box<TwoMeanings>> {
+        let text = &self.without_about(text);
         if let Some(length) = self.paced(text) {
             return Ok(length);
         }
@@ -64,6 +67,18 @@ impl Words {
             as_thousands: read(Reading::Thousands),
             decimals_are_usual: found.contains(mark),
         }))
+    }
+
+    /// Leaves out the words for a figure judged by eye, such as "about" ahead of a number or "or so" at the end.
+    ///
+    /// Words that say that the true figure is larger or smaller stay, and whatever parses the answer refuses it.
+    pub(crate) fn without_about(&self, text: &str) -> String {
+        let [ahead, past] = ["typed-about", "typed-about.after"].map(|key| self.text(key));
+        let mut text = text.trim().to_owned();
+        while let Some(range) = said_ahead(&text, &ahead).or_else(|| said_past(&text, &past)) {
+            text.replace_range(range, "");
+        }
+        text
     }
 
     /// Converts a number of steps to a length. Each step is as long as the questions say.
@@ -129,6 +144,47 @@ impl Words {
         }
         out
     }
+}
+
+/// Returns the place of one of these words, up to the number that it stands ahead of.
+fn said_ahead(text: &str, words: &str) -> Option<Range<usize>> {
+    let mut places = text.char_indices().map(|(at, _)| at).filter(|at| {
+        let before = text[..*at].chars().next_back();
+        before.is_none_or(|c| c.is_whitespace() || matches!(c, ',' | ';' | '@'))
+    });
+    places.find_map(|at| {
+        let end = at
+            + said(&text[at..], words, |word| {
+                let number = text[at + word..].trim_start();
+                number.trim_start_matches(['-', '−', '+', '.', ',']).starts_with(|c: char| c.is_ascii_digit())
+            })?;
+        let number = text[end..].trim_start();
+        Some(at..text.len() - number.len())
+    })
+}
+
+/// Returns the place of one of these words at the end of an answer or of a part of it, from the end of its figure.
+fn said_past(text: &str, words: &str) -> Option<Range<usize>> {
+    let mut places = text.char_indices().filter(|(_, c)| c.is_whitespace()).map(|(at, c)| (at, at + c.len_utf8()));
+    places.find_map(|(space, at)| {
+        let figure = text[..space].trim_end().trim_end_matches(',');
+        let end = at
+            + said(&text[at..], words, |word| {
+                let rest = text[at + word..].trim_start();
+                rest.is_empty() || rest.starts_with([',', ';'])
+            })?;
+        figure.contains(|c: char| c.is_ascii_digit()).then_some(figure.len()..end)
+    })
+}
+
+/// Returns the length of the first of these words, set apart by commas, with which the text begins and that has this
+/// after it.
+fn said(text: &str, words: &str, after: impl Fn(usize) -> bool) -> Option<usize> {
+    let mut lengths = words.split(',').map(str::trim).filter_map(|word| {
+        let begins = text.get(..word.len()).is_some_and(|it| it.to_lowercase() == word);
+        begins.then_some(word.len())
+    });
+    lengths.find(|length| after(*length))
 }
 
 /// Splits a text into its numbers and what is between them. A number consists of digits, marks followed by a digit, and
@@ -307,6 +363,39 @@ mod tests {
                 decimals_are_usual: false,
             }))
         );
+    }
+
+    #[test]
+    fn a_figure_judged_by_eye_is_the_figure() {
+        for (tag, typed) in [
+            ("en", ["15 m or so", "about 15 m", "Around 15 meters", "~15 m", "roughly 15 m, more or less"]),
+            ("es", ["15 m más o menos", "unos 15 metros", "como unos 15 m", "≈ 15 m", "aprox. 15 m"]),
+            ("fr", ["15 m environ", "environ 15 mètres", "À peu près 15 m", "~ 15 m", "15 m à peu près"]),
+            ("de", ["15 m oder so", "ca. 15 Meter", "Ungefähr 15 m", "~15m", "so um die 15 m"]),
+        ] {
+            let words = Words::new(tag, crate::words::Units::Metric).expect(tag);
+            for typed in typed {
+                let plain = words.plain_numbers(typed).map(|plain| plain.replace("15m", "15 m"));
+                assert_eq!(plain, Ok("15 m".to_owned()), "{tag}: {typed}");
+            }
+        }
+        let words = Words::english();
+        for (typed, plain) in [
+            ("58 dBA at about 23 ft, 25 % or so", "58 dBA at 23 ft, 25 %"),
+            ("~ -5 °C", "-5 °C"),
+            ("about 40 steps", "80 ft"),
+            // What makes a figure larger or smaller, or doubtful, stays and is refused.
+            ("almost 15 ft", "almost 15 ft"),
+            ("about 15 to 20 ft", "15 to 20 ft"),
+            ("15 ft or less", "15 ft or less"),
+            ("at least 15 ft", "at least 15 ft"),
+            ("-~15 ft", "-~15 ft"),
+            ("about", "about"),
+            ("or so", "or so"),
+        ] {
+            assert_eq!(words.plain_numbers(typed), Ok(plain.to_owned()), "{typed}");
+        }
+        assert_eq!(words.faults(), Vec::<String>::new());
     }
 
     #[test]

@@ -524,7 +524,7 @@ mod tests {
         let listed = || text.split(", ").any(|it| it.ends_with(&format!("{} {} A", outlet.shape, rating.amount())));
         match key {
             "outlet" if outlet.shares.is_none() && !outlet.breaker.is_known() && listed() => {
-                outlet.breaker = Answer::Known(rating)
+                outlet.breaker = Answer::Known(rating);
             }
             "gfci" if !outlet.gfci.is_known() => outlet.gfci = Answer::Known(true),
             _ => {}

@@ -85,7 +85,8 @@ print-plugs-more = { $loads } + { $count } more
 print-idle = NOTHING PLANNED HERE
 print-idle-how = Before you plug anything in here, put it in the plan and check again.
 # The plan has something here that is too much, or must not be used.
-print-idle-planned = Plug nothing in here.
+print-leave-empty = LEAVE EMPTY
+print-leave-empty-how = Plug nothing in here. What the plan has here is too much, or must not be used.
 print-comes-from = Gets power from
 print-leg = leg { $leg }
 print-leg-unknown = leg not known
@@ -172,7 +173,7 @@ print-neutral-bonded = Joined to the frame (bonded).
 print-neutral-floating = Floating (joined to nothing). A plug-in tester can show OPEN GROUND here.
 print-neutral-plug = Floating, joined to ground by a bonding plug.
 print-neutral-plug-unknown = Floating, unless a bonding plug is in an outlet. Look for one.
-print-neutral-unknown = Unknown. Ask a licensed electrician.
+print-neutral-unknown = Unknown. Look in the manual for “floating” or “bonded neutral”.
 print-reachable = Through the outlets you use
 print-reachable-value = { $reachable } of { $rated }
 print-rated-guessed = Its power
@@ -265,7 +266,7 @@ print-when-afternoon = afternoon
 print-when-evening = evening
 print-when-night = night
 print-never-title = Never together
-print-never-how = Never run everything on one ▸ line at the same time.
+print-never-how = Each line below: never run all of it at the same time.
 # What a meter reads at a box or outlet, at least.
 print-start-meter = { $on ->
     [all] With everything on

@@ -1051,14 +1051,6 @@ impl Plan {
         cords.chain(boxes).filter(|it| it.plug.is_some() || it.outlets.is_some())
     }
 
-    /// Whether the plan plugs a cord, box or load into this receptacle.
-    #[must_use]
-    pub fn takes(&self, receptacle: &Id) -> bool {
-        let gear = self.gear().map(|it| it.from);
-        let mut plugged = gear.chain(self.loads.iter().map(|load| load.on.as_ref()));
-        plugged.any(|at| at == Some(receptacle))
-    }
-
     /// Returns the camper with this id.
     #[must_use]
     pub fn camper(&self, id: &Id) -> Option<&DistributionBox> {

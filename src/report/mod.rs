@@ -676,6 +676,18 @@ impl Report {
         limits.iter().any(|limit| limit.id == *id && self.spare(limit)) && !limits.iter().any(beyond)
     }
 
+    /// Whether the plan has something for an idle receptacle: a load that must not run there, or a part past which there
+    /// is nothing but such loads and what must not be used.
+    #[must_use]
+    pub fn is_taken(&self, id: &Id) -> bool {
+        let Figures { sharing, limits, .. } = &self.figures;
+        let placed = |at: &Id| sharing.placed.iter().any(|it| it.at == *at);
+        let beyond: Vec<&Limit> = limits.iter().filter(|it| it.id != *id && it.path.contains(id)).collect();
+        let ways: BTreeSet<&Id> = beyond.iter().flat_map(|it| it.path.iter().filter(|part| **part != it.id)).collect();
+        let lost = |it: &&Limit| ways.contains(&it.id) || !self.usable(&it.id) || placed(&it.id);
+        placed(id) || !beyond.is_empty() && beyond.iter().all(lost)
+    }
+
     /// Whether this cord or box, or anything past it, has a receptacle that is there to be used. Nobody is sent to plug
     /// in what leads only to what must not be used, or to what the plan uses for nothing.
     #[must_use]

@@ -221,7 +221,7 @@ impl Words {
                     report.guarded_ahead(&of.id),
                     only(of),
                     report.usable(&of.id),
-                    report.idle(&of.id),
+                    self.idle(report, &of.id),
                 )
             };
             let set_by = |of: &Limit| {
@@ -338,6 +338,17 @@ impl Words {
         self.with("check-limit-only", [("parts", parts.into()), ("limit", limit.into())])
     }
 
+    /// Returns in a few words and in a sentence why nobody is invited to plug in here ([`Report::idle`]), and `None`
+    /// elsewhere. Where the plan has something here that must not be used, plugging it in again would not help.
+    pub(crate) fn idle(&self, report: &Report, id: &Id) -> Option<[String; 2]> {
+        let keys = if report.is_taken(id) {
+            ["print-leave-empty", "print-leave-empty-how"]
+        } else {
+            ["print-idle", "print-idle-how"]
+        };
+        report.idle(id).then(|| keys.map(|key| self.text(key)))
+    }
+
     /// Returns a receptacle's figures with whatever restricts its use: what alone may be plugged in, that nothing is
     /// planned for it, and the condition for using it.
     fn with_condition(&self, report: &Report, id: &Id, limit: String) -> String {
@@ -346,8 +357,7 @@ impl Words {
         };
         let limit = match verdict.admits {
             Admits::Named => self.only(verdict, limit),
-            _ if report.idle(id) => format!("{} {limit}", self.text("print-idle-how")),
-            _ => limit,
+            _ => self.idle(report, id).map_or(limit.clone(), |[_, how]| format!("{how} {limit}")),
         };
         let only_if = verdict.only_if;
         let only_if = only_if.map(|it| self.only_if(it));

@@ -395,15 +395,9 @@ fn socket(context: &Context<'_>, id: &Id, owner: Option<&Id>, outlet: Option<&Ou
         plugs_first: context.first_plugged_in(id),
         only: context.only(id),
         only_brief: context.only_briefly(id),
-        idle: idle(context, id),
+        idle: context.words.idle(context.report, id).map(|[_, how]| how),
         path: path(context, limit),
     }))
-}
-
-fn idle(context: &Context<'_>, id: &Id) -> Option<String> {
-    // What the plan plugs in here has something wrong with it, and plugging it in again would not help.
-    let key = if context.plan.takes(id) { "idle-planned" } else { "idle-how" };
-    context.report.idle(id).then(|| context.say(key, &[]))
 }
 
 fn long(context: &Context<'_>, limit: &Limit) -> Flow {
@@ -543,10 +537,8 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
                 alt: context.say("face-alt", &[("shape", &shape)]),
                 shape,
                 amps,
-                stop: stop_briefly(context, &outlet.id).or_else(|| {
-                    let idle = context.report.idle(&outlet.id);
-                    idle.then(|| context.say("idle", &[]))
-                }),
+                stop: stop_briefly(context, &outlet.id)
+                    .or_else(|| context.words.idle(context.report, &outlet.id).map(|[short, _]| short)),
             })
         })
         .collect()
@@ -679,7 +671,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         headline: Some(cord_facts(context, cord, ToString::to_string)),
         only: context.only(&cord.id),
         only_brief: context.only_briefly(&cord.id),
-        idle: idle(context, &cord.id),
+        idle: context.words.idle(context.report, &cord.id).map(|[_, how]| how),
         facts,
         ..Part::default()
     };

@@ -549,8 +549,8 @@ impl<'a> Context<'a> {
 
     /// The short form of [`Self::only`].
     fn only_briefly(&self, id: &Id) -> Option<String> {
-        let key = if self.report.idle(id) { "idle" } else { "short-only" };
-        let these = self.only_these(id).map(|_| self.say(key, &[]));
+        let idle = self.words.idle(self.report, id).map(|[short, _]| short);
+        let these = idle.or_else(|| self.only_these(id).map(|_| self.say("short-only", &[])));
         let only_if = self.report.verdict(id).and_then(|it| it.only_if);
         these.or_else(|| {
             Some(match only_if? {
@@ -572,7 +572,7 @@ impl<'a> Context<'a> {
         let parts = self.words.list(&parts);
         let named = verdict.admits == Admits::Named;
         let named = named.then(|| self.say("only-these", &[("parts", &parts)]));
-        named.or_else(|| self.report.idle(id).then(|| self.say("idle", &[])))
+        named.or_else(|| self.words.idle(self.report, id).map(|[short, _]| short))
     }
 
     /// Returns the lines of the look sheet that may clear a finding. `None` if there are none.

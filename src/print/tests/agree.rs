@@ -84,8 +84,8 @@ fn says_what_may_says(plan: &Plan, report: &Report, item: &Json) -> Result<(), T
     let of = |id: &Id| report.figures.load(id).map(|load| &load.of);
     let many = |set: &[Id], one: &Id| set.iter().filter(|id| of(id) == of(one)).count();
     let first = |pair: &[Id; 2]| {
-        let alike = |id: &Id| loads.iter().take_while(move |it| *it != id).filter(move |it| of(it) == of(id));
-        pair.iter().all(|id| alike(id).all(|it| pair.contains(it)))
+        let goes_first = |id: &Id, it: &Id| of(it) == of(id) && !pair.contains(it);
+        pair.iter().all(|id| !loads.iter().take_while(|it| *it != id).any(|it| goes_first(id, it)))
     };
     for pair in pairs().map(|pair| pair.map(Clone::clone)).filter(first) {
         let named = |set: &Vec<Id>| set.iter().all(|id| many(set, id) <= many(&pair, id));

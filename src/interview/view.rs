@@ -126,12 +126,12 @@ pub(super) struct Found {
     pub(super) rows: Vec<usize>,
     /// Whether they hold every typed word.
     pub(super) whole: bool,
-    /// Whether no row holds any typed word. The rows are the catch-all rows and help then.
+    /// Whether no row holds any typed word, or no answer all of them. The rows are the catch-all rows and help then.
     pub(super) lost: bool,
 }
 
 impl Found {
-    /// Finds the rows that hold the most typed words.
+    /// Finds the rows that hold the most typed words. An answer has to hold all of them.
     ///
     /// For "big fan" in a list without "big", these are the fans, followed by the catch-all rows.
     pub(super) fn of(rows: &[&Row], typed: &str) -> Self {
@@ -139,15 +139,17 @@ impl Found {
         let words = typed.split_whitespace().count();
         let held: Vec<usize> = rows.iter().map(|row| row.held(&typed).len()).collect();
         let most = held.iter().copied().max().unwrap_or(0);
-        let (whole, lost) = (most == words, most == 0 && words > 0);
+        let whole = most == words;
+        let is_other = |at: &usize| rows[*at].value().is_some_and(|value| OTHERS.contains(&value));
         let all = 0..rows.len();
+        // Among things, some of the words are a start. Among answers, "no idea" is not "No".
+        let lost = words > 0 && (most == 0 || !whole && !all.clone().any(|at| is_other(&at)));
         let mut found: Vec<usize> = all.clone().filter(|at| !lost && held[*at] == most).collect();
         // Without a search, keep the order of the list.
         if words > 0 {
             found.sort_by_cached_key(|at| Reverse(rows[*at].likeness(&typed)));
         }
         if !whole {
-            let is_other = |at: &usize| rows[*at].value().is_some_and(|value| OTHERS.contains(&value));
             found.retain(|at| !is_other(at));
             found.extend(all.clone().filter(is_other));
         }

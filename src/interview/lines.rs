@@ -248,6 +248,15 @@ mod tests {
         assert_eq!(pick(&rows, Some(2), &[], ""), answer(2));
     }
 
+    #[test]
+    fn an_answer_holds_every_word_that_was_typed() {
+        let rows = [row("Yes", ""), row("No", ""), row("Dry: a dry floor", "")];
+        assert_eq!(pick(&rows, None, &[], "no"), Ok(rows[1].input.clone()));
+        for typed in ["no idea", "not dry", "yes I think"] {
+            assert_eq!(pick(&rows, None, &[], typed), Err(vec![]), "{typed}");
+        }
+    }
+
     /// Scripts of answers work in every language: "yes" and "Sí" both pick the row, "unknown" and "no lo sé" both mean
     /// unknown.
     #[test]

@@ -304,6 +304,7 @@ const ELSEWHERE: &[(&str, &str)] = &[
     ("face-", "a name in a list, which is the file"),
     ("id-", "a name in a list, which is the file"),
     ("drawn-", "a drawing: looked at in a terminal"),
+    ("plain-list-found", "where what is typed fits several rows: src/interview/lines.rs"),
     ("source-", "the name of a document, as on the pages"),
     ("page-", "a heading of every page"),
     ("words-", "told to who translates"),

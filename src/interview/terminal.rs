@@ -289,6 +289,8 @@ impl<'a> Terminal<'a> {
             .with_starting_cursor(start.unwrap_or(0))
             // What is typed brings its rows to the top and hides none, so that Enter always has a row to take.
             .with_scorer(&|typed, _, row, _| Some(i64::from(row.to_lowercase().contains(&typed.to_lowercase()))))
+            // The library's own order of equals is arbitrary.
+            .with_sorter(&|rows| rows.sort_by_key(|(_, score)| std::cmp::Reverse(*score)))
             .raw_prompt();
         match picked {
             Ok(picked) => Ok(rows[picked.index].input.clone()),

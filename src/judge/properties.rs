@@ -395,6 +395,7 @@ proptest! {
                     prop_assert!(turn.contains(id) || !meets(), "{turn:?}");
                 }
             }
+            prop_assert!(placed.iter().all(|id| sharing.stays_on.contains(id)));
         }
         // A set with any load that may be on together with what stays on contains that too.
         let load_of = |id: &Id| plan.load(&report.figures.load(id).expect("a load").of).expect("of the plan");
@@ -586,7 +587,8 @@ proptest! {
             }
         }
         // Each unknown of what is plugged in has its entry. What a load burns is of no interest where it may not run.
-        let burns = |field: &str| field == "generator.runtime" || field.starts_with("load.") && field.rsplit('.').next() == Some("hours");
+        let of_load = |field: &str| field.starts_with("load.") && field.rsplit('.').next() == Some("hours");
+        let burns = |field: &str| field == "generator.runtime" || of_load(field);
         let asked = |report: &Report| report.figures.assumed.iter().filter(|it| !burns(&it.field)).count();
         prop_assert!(asked(&before) >= asked(&after));
     }

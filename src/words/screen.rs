@@ -341,12 +341,15 @@ impl Words {
     /// Returns in a few words and in a sentence why nobody is invited to plug in here ([`Report::idle`]), and `None`
     /// elsewhere. Where the plan has something here that must not be used, plugging it in again would not help.
     pub(crate) fn idle(&self, report: &Report, id: &Id) -> Option<[String; 2]> {
+        if !report.idle(id) {
+            return None;
+        }
         let keys = if report.is_taken(id) {
             ["print-leave-empty", "print-leave-empty-how"]
         } else {
             ["print-idle", "print-idle-how"]
         };
-        report.idle(id).then(|| keys.map(|key| self.text(key)))
+        Some(keys.map(|key| self.text(key)))
     }
 
     /// Returns a receptacle's figures with whatever restricts its use: what alone may be plugged in, that nothing is
@@ -357,7 +360,10 @@ impl Words {
         };
         let limit = match verdict.admits {
             Admits::Named => self.only(verdict, limit),
-            _ => self.idle(report, id).map_or(limit.clone(), |[_, how]| format!("{how} {limit}")),
+            _ => match self.idle(report, id) {
+                Some([_, how]) => format!("{how} {limit}"),
+                None => limit,
+            },
         };
         let only_if = verdict.only_if;
         let only_if = only_if.map(|it| self.only_if(it));

@@ -654,7 +654,7 @@ plug = "5-15P"
                 (Signal::Warning, promised(|it| it.warnings)),
             ] {
                 let gone = now.count(signal).saturating_sub(then.count(signal));
-                    prop_assert!(promised <= gone, "{signal:?} {packages:#?}");
+                prop_assert!(promised <= gone, "{signal:?} {packages:#?}");
             }
         }
     }
